@@ -67,58 +67,6 @@ public sealed partial class DocumentRegister : IDisposable
     /// <summary>The lines of a document that no longer hold; empty where all do, or none was issued under the number.</summary>
     public IReadOnlyList<EndedLine> EndedLines(string number) => Rows.Documents.EndedLines.In(number);
 
-    /// <summary>Takes the next number of a letter and year. Nobody gets it again, whatever becomes of the document.</summary>
-    /// <exception cref="DocumentInProgressException">The job has a document already, issued or being issued by another run.</exception>
-    public PendingDocument Take(DocumentRequest request)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        if (string.IsNullOrWhiteSpace(request.JobKey))
-            throw new ArgumentException("A job needs a key.", nameof(request));
-        if (request.Replaces.Any(r => string.IsNullOrWhiteSpace(r.Reason)))
-            throw new ArgumentException("What is replaced needs a reason.", nameof(request));
-        _ = new DocumentNumber(request.Letter, request.Year, 1);
-        var whole = request with { Items = [.. request.Items], Folder = IssuedFile.Folder(request.Folder) };
-        return new(Rows.Changes.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);
-    }
-
-    /// <summary>Writes the document into its folder, where it has one, and marks it issued; its bytes are kept here too.</summary>
-    /// <param name="pending">The number taken.</param>
-    /// <param name="pdf">The finished file.</param>
-    /// <param name="pages">1 or more.</param>
-    /// <param name="outcomesJson">Outcome of each item as a JSON object.</param>
-    /// <exception cref="DocumentFileConflictException">A different file of that name is there; the number is void.</exception>
-    /// <exception cref="IOException">It cannot be written; the number stays pending until <see cref="Recover"/>.</exception>
-    public IssuedDocument Publish(PendingDocument pending, byte[] pdf, int pages, string outcomesJson)
-    {
-        ArgumentNullException.ThrowIfNull(pending);
-        ArgumentNullException.ThrowIfNull(pdf);
-        ArgumentException.ThrowIfNullOrWhiteSpace(outcomesJson);
-        ArgumentOutOfRangeException.ThrowIfLessThan(pages, 1);
-        Rows.Changes.Prepare(pending.Number, pdf, pages, outcomesJson);
-        try
-        {
-            if (pending.Folder.Length > 0)
-                DurableFile.Publish(pending.Folder, pending.FileName, pdf);
-        }
-        catch (DocumentFileConflictException conflict)
-        {
-            Rows.Changes.Void(pending.Number, conflict.Message.TrimEnd('.'));
-            throw;
-        }
-        Rows.Changes.MarkIssued(pending.Number);
-        return FindByNumber(pending.Number)!;
-    }
-
-    /// <summary>Gives up a number that was taken, for example because the page could not be printed.</summary>
-    /// <param name="pending">A number not yet published.</param>
-    /// <param name="reason">Why, in words that can be listed.</param>
-    public void Void(PendingDocument pending, string reason)
-    {
-        ArgumentNullException.ThrowIfNull(pending);
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
-        Rows.Changes.Void(pending.Number, reason);
-    }
-
     /// <summary>Takes a document back that is out. Its bytes are kept; it is no longer current.</summary>
     /// <param name="number">For example R-2026-000123.</param>
     /// <param name="reason">Why, in words that can be listed.</param>

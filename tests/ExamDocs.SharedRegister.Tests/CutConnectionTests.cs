@@ -35,7 +35,7 @@ public sealed class CutConnectionTests : Workplace
     {
         using var cut = Open();
         var pending = Take(cut, "a");
-        cut.Rows.Changes.Prepare(pending.Number, Pdf("a"), 2, "{}");
+        cut.Rows.Changes.Prepare((pending.Number, Pdf("a"), 2, "{}"));
         DurableFile.Publish(Out, pending.FileName, Pdf("a"));
         Cut();
         Assert.ThrowsAny<DbException>(() => cut.Rows.Changes.MarkIssued(pending.Number));

@@ -46,8 +46,10 @@ public sealed class OtherMachineTests : Workplace
     private void Left(bool isPrepared)
     {
         using var register = Open();
-        var number = register.Rows.Changes.Add(new('R', 2026, "report", "a", ["HB-014"], Path.Combine(Root, "there")), "4711@elsewhere");
+        var number = register.Rows.Changes.Add([new('R', 2026, "report", "a", ["HB-014"], Path.Combine(Root, "there"))], "4711@elsewhere")[
+            0
+        ];
         if (isPrepared)
-            register.Rows.Changes.Prepare(number, Pdf("a"), 1, "{}");
+            register.Rows.Changes.Prepare((number, Pdf("a"), 1, "{}"));
     }
 }

@@ -5,8 +5,6 @@ namespace ExamDocs.Documents.Browsing;
 /// <summary>A browser that prints HTML to PDF, one document at a time, with no way out to a network or a file.</summary>
 public sealed class Browser : IAsyncDisposable
 {
-    private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(30);
-
     private readonly string _path;
     private readonly TimeSpan _limit;
     private readonly SemaphoreSlim _one = new(1, 1);
@@ -32,7 +30,7 @@ public sealed class Browser : IAsyncDisposable
     /// <param name="fonts">The fonts of the documents.</param>
     /// <param name="startLimit">The longest that the browser may take to start; null for half a minute.</param>
     internal static async Task<Browser> StartAsync(string path, TimeSpan limit, DocumentFonts fonts, TimeSpan? startLimit = null) =>
-        new(path, limit, fonts, await LaunchAsync(path, limit, startLimit ?? StartLimit));
+        new(path, limit, fonts, await BrowserProcess.LaunchAsync(path, limit, startLimit));
 
     /// <summary>
     /// Prints a document. A browser that crashes, or that does not answer within a quarter of the limit (now and then one
@@ -54,9 +52,22 @@ public sealed class Browser : IAsyncDisposable
         }
     }
 
+    /// <summary>Whether it prints a page with one word on it, started anew where it has to be.</summary>
+    public async Task<bool> PrintsAsync(CancellationToken cancellation = default)
+    {
+        try
+        {
+            return (await PrintAsync("<p>word", cancellation)).Length > 0;
+        }
+        catch (PrintException)
+        {
+            return false;
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
-        await CloseAsync(_browser);
+        await BrowserProcess.CloseAsync(_browser);
         _one.Dispose();
     }
 
@@ -116,7 +127,7 @@ public sealed class Browser : IAsyncDisposable
     private async Task<byte[]> PrintInPageAsync(string html, TimeSpan limit)
     {
         var browser = _browser;
-        var page = Interlocked.Exchange(ref _page, null) ?? await PrintPage.OpenAsync(browser, limit);
+        var page = await PageForAsync(html, browser, limit);
         var isSound = false;
         try
         {
@@ -132,57 +143,22 @@ public sealed class Browser : IAsyncDisposable
         }
     }
 
+    private async Task<PrintPage> PageForAsync(string html, IBrowser browser, TimeSpan limit)
+    {
+        if (Interlocked.Exchange(ref _page, null) is { } page)
+        {
+            if (page.Takes(html))
+                return page;
+            await page.DisposeAsync();
+        }
+        return await PrintPage.OpenAsync(browser, limit);
+    }
+
     private async Task RestartAsync()
     {
         _page = null;
-        await CloseAsync(_browser);
-        _browser = await LaunchAsync(_path, _limit, StartLimit);
-    }
-
-    private static async Task<IBrowser> LaunchAsync(string path, TimeSpan limit, TimeSpan startLimit)
-    {
-        var launching = Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
-        try
-        {
-            // A program that ends at once may leave the library waiting for its first word for minutes.
-            return await launching.WaitAsync(startLimit);
-        }
-        catch (Exception e)
-            when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
-        {
-            _ = CloseLateAsync(launching);
-            throw new BrowserDidNotStart(path, e);
-        }
-    }
-
-    private static async Task CloseLateAsync(Task<IBrowser> launching)
-    {
-        try
-        {
-            await CloseAsync(await launching);
-        }
-        catch (Exception e)
-            when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
-        {
-            // It never started: nothing is left to close.
-        }
-    }
-
-    private static async Task CloseAsync(IBrowser browser)
-    {
-        var process = browser.Process;
-        try
-        {
-            await browser.CloseAsync().WaitAsync(TimeSpan.FromSeconds(5));
-        }
-        catch (Exception e)
-            when (e is PuppeteerException or ProcessException or TimeoutException or IOException or InvalidOperationException)
-        {
-            // A browser that cannot be asked to close is ended below.
-        }
-        if (process is { HasExited: false })
-            process.Kill(entireProcessTree: true);
-        await browser.DisposeAsync();
+        await BrowserProcess.CloseAsync(_browser);
+        _browser = await BrowserProcess.LaunchAsync(_path, _limit);
     }
 
     // Its failure is already told as a time-out; observed here so that it is not reported a second time.

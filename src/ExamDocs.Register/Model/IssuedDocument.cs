@@ -29,3 +29,10 @@ public sealed record IssuedDocument(
 /// <param name="Items">Ids of the items it would have been about.</param>
 /// <param name="Reason">Why, in words.</param>
 public sealed record VoidedDocument(string Number, string Kind, IReadOnlyList<string> Items, string Reason);
+
+/// <summary>A document that is printed and finished and is not out yet.</summary>
+/// <param name="Pending">The number taken for it.</param>
+/// <param name="Pdf">The finished file.</param>
+/// <param name="Pages">1 or more.</param>
+/// <param name="OutcomesJson">Outcome of each item as a JSON object.</param>
+public sealed record FinishedDocument(PendingDocument Pending, byte[] Pdf, int Pages, string OutcomesJson);

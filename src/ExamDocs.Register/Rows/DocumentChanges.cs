@@ -6,7 +6,10 @@ using NodaTime;
 
 namespace ExamDocs.Register.Rows;
 
-/// <summary>Changes to documents. Each is one transaction; how a number came out, and what ended, is entered in the log.</summary>
+/// <summary>
+/// Changes to documents. Each, of one or of several at once, is one transaction; how a number came out, and what ended, is entered in
+/// the log.
+/// </summary>
 internal sealed class DocumentChanges(
     RegisterDatabase database,
     LogRows log,
@@ -18,11 +21,18 @@ internal sealed class DocumentChanges(
 {
     private readonly DbConnection _connection = database.Connection;
 
-    /// <summary>Takes the next number of a letter and year and records it pending.</summary>
-    /// <exception cref="DocumentInProgressException">The job has a document already, issued or pending.</exception>
-    public string Add(DocumentRequest request, string run)
+    /// <summary>Takes the next numbers of their letters and years, in order, and records them pending.</summary>
+    /// <exception cref="DocumentInProgressException">A job has a document already, issued or pending; then none is taken.</exception>
+    public IReadOnlyList<string> Add(IReadOnlyList<DocumentRequest> requests, string run)
     {
         using var transaction = database.BeginWriting();
+        IReadOnlyList<string> numbers = [.. requests.Select(r => Add(r, run))];
+        transaction.Commit();
+        return numbers;
+    }
+
+    private string Add(DocumentRequest request, string run)
+    {
         if (documents.HasLive(request.JobKey))
             throw new DocumentInProgressException(request.Kind);
         var (letter, year) = (request.Letter.ToString(), request.Year);
@@ -57,23 +67,32 @@ internal sealed class DocumentChanges(
             _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", number, position, request.Items[position]);
         foreach (var replaced in request.Replaces)
             _connection.Execute("INSERT INTO replacement VALUES ($1, $2, $3)", number, replaced.Number, replaced.Reason);
-        transaction.Commit();
         return number;
     }
 
     /// <summary>Records what is about to be written, so that a later run can tell a whole file from a broken one.</summary>
-    public void Prepare(string number, byte[] bytes, int pages, string outcomesJson)
+    public void Prepare(params IReadOnlyList<(string Number, byte[] Pdf, int Pages, string Outcomes)> documents)
     {
         using var transaction = database.BeginWriting();
-        ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", Sha256Hex.Of(bytes), pages, outcomesJson);
-        _connection.Execute("INSERT INTO content VALUES ($1, $2)", number, bytes);
+        foreach (var (number, pdf, pages, outcomes) in documents)
+        {
+            ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", Sha256Hex.Of(pdf), pages, outcomes);
+            _connection.Execute("INSERT INTO content VALUES ($1, $2)", number, pdf);
+        }
         transaction.Commit();
     }
 
-    /// <summary>It is out, and what it replaces is no longer current, both at once.</summary>
-    public void MarkIssued(string number)
+    /// <summary>They are out, and what they replace is no longer current, both at once.</summary>
+    public void MarkIssued(params IReadOnlyList<string> numbers)
     {
         using var transaction = database.BeginWriting();
+        foreach (var number in numbers)
+            MarkOneIssued(number);
+        transaction.Commit();
+    }
+
+    private void MarkOneIssued(string number)
+    {
         ChangePending(number, "state = 'issued', issued_on = $2, run = NULL", StoredDay.Of(today));
         var document = documents.Find(number)!;
         log.Append(at => LogEntry.Issued(at, LoggedDocument.Of(document), document.Sha256!, today, LoggedDocument.RowOf(document)));
@@ -81,7 +100,6 @@ internal sealed class DocumentChanges(
             ends.Replace(replaced.Number, number, replaced.Reason, today);
         // A visit that ends what it says may have been stored while it was printed.
         lineEnds.Apply(document);
-        transaction.Commit();
     }
 
     public void Void(string number, string reason)

@@ -40,6 +40,24 @@ internal sealed class HeldBack
     /// <inheritdoc cref="Tell(DocumentJob, RuleInfo, string)"/>
     public void Tell(DocumentJob job, RuleInfo rule, IReadOnlyList<PrintFault> faults) => Tell(job, rule, Sentence(faults));
 
+    /// <summary>Holds back what the browser does not print at all, also where it tells of a danger.</summary>
+    public void TellUnprinted(DocumentJob job, string why)
+    {
+        var rule = PrintRules.BrowserPrints;
+        _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
+        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {why}; it is held back. Hint: {rule.Hint}");
+    }
+
+    /// <summary>Says once where another person signs than the record names.</summary>
+    public void TellOfSigner(DocumentJob job)
+    {
+        if (
+            job is { SignedBy: { } person, Signer: { } signer }
+            && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase)
+        )
+            Remark($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
+    }
+
     /// <summary>Holds one item back out of a schedule.</summary>
     public void TellOfOne(DocumentJob job, RuleInfo rule, string? item, string text)
     {

@@ -3,6 +3,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
@@ -14,7 +15,7 @@ using NodaTime;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>
-/// One document under its number: the number is taken, the page printed, read back and finished, and the document published. A
+/// Documents under their numbers: the numbers are taken, the pages printed, read back and finished, and the documents published. A
 /// number whose document is not made is void.
 /// </summary>
 /// <param name="register">Where numbers come from.</param>
@@ -22,78 +23,166 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
 /// <param name="today">Day of issue.</param>
 /// <param name="renderer">Makes the pages.</param>
-/// <param name="heldBack">Takes what cannot be printed as it was typed.</param>
+/// <param name="browser">Prints them.</param>
 internal sealed class NumberedPrint(
     DocumentRegister register,
     Corrections corrections,
     string? folder,
     LocalDate today,
     DocumentRenderer renderer,
-    HeldBack heldBack
-)
+    Browser browser
+) : IDisposable
 {
     private readonly EmbeddedData _data = new();
+    private readonly SemaphoreSlim _oneSigns = new(1, 1);
 
-    /// <returns>No document, and why, where it is held back because the print is not faithful; its number is void then.</returns>
-    public async Task<(IssuedDocument? Document, IReadOnlyList<PrintFault> Faults)> PrintAsync(
-        DocumentJob job,
-        string key,
-        Browser browser,
-        bool isChecked,
-        CancellationToken cancellation
-    )
+    private sealed record Page(DocumentJob Job, PendingDocument Pending, string Html, IReadOnlyList<AttachedData> Data, bool IsChecked);
+
+    /// <summary>Takes a number for each, all at once, and begins to print them one after the other.</summary>
+    /// <returns>The same, in order, each with its number and its print.</returns>
+    public async Task<IReadOnlyList<PrintInHand>> BeginAsync(IReadOnlyList<PrintInHand> prepared, CancellationToken cancellation)
     {
-        var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
-        var replaces = await corrections.ReplacedByAsync(job);
-        var pending = register.Take(
-            new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
-            {
-                Language = job.Language.Tag,
-                Visit = corrections.NumberOf(job.Visit),
-                CopyOf = job.CopyOf?.Number,
-                Replaces = [.. replaces.Select(Corrections.Noted)],
-            }
-        );
+        var replaced = new List<IReadOnlyList<(string Number, string? Reason)>>();
+        foreach (var print in prepared)
+            replaced.Add(await corrections.ReplacedByAsync(print.Job));
+        var pending = register.TakeAll([.. prepared.Zip(replaced, Request)]);
+        var begun = new List<PrintInHand>();
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
+            for (var n = 0; n < prepared.Count; n++)
             {
-                Replaces = replaces,
-                EvidenceFile = corrections.EvidenceOf(job),
-            };
-            var html = await job.RenderAsync(renderer, identity);
-            var printed = await browser.PrintAsync(html, cancellation);
-            var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];
-            if (faults.Count > 0 && !job.IsWarning)
-            {
-                register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
-                return (null, faults);
+                var (print, job) = (prepared[n], prepared[n].Job);
+                var identity = new DocumentIdentity(job.Type.Kind, pending[n].Number, today, ProgramVersion.Current)
+                {
+                    Replaces = replaced[n],
+                    EvidenceFile = corrections.EvidenceOf(job),
+                };
+                var html = await job.RenderAsync(renderer, identity);
+                var page = new Page(job, pending[n], html, _data.Of(job, identity), IsChecked: print.MissingGlyphs.Count == 0);
+                begun.Add(
+                    print with
+                    {
+                        Pending = pending[n],
+                        Printing = Task.Run(() => PrintAsync(page, cancellation), CancellationToken.None),
+                    }
+                );
             }
-            if (faults.Count > 0)
-                heldBack.Tell(job, PrintRules.PrintIsFaithful, faults);
-            var pdf = await FinishAsync(job, identity, printed, cancellation);
-            return (register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items)), []);
+            return begun;
         }
-        catch (Exception e) when (e is PrintException or OperationCanceledException)
+        catch (Exception e) when (RunFailure.Is(e))
         {
-            register.Void(pending, e.Message);
+            await GiveUpAsync(begun, e.Message);
+            foreach (var left in pending.Skip(begun.Count))
+                register.Void(left, e.Message);
             throw;
         }
     }
 
-    private async Task<byte[]> FinishAsync(DocumentJob job, DocumentIdentity identity, byte[] printed, CancellationToken cancellation)
+    /// <summary>Waits for prints and publishes those that came out whole, all at once.</summary>
+    /// <returns>What came of each, in order.</returns>
+    public async Task<IReadOnlyList<NumberedOutcome>> PublishAsync(IReadOnlyList<PrintInHand> begun)
     {
-        if (job.Signer is not { } signer)
-            return Finisher.Finish(printed, _data.Of(job, identity));
-        if (job.SignedBy is { } person && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase))
-            heldBack.Remark($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
-        return await Finisher.FinishSignedAsync(
-            printed,
-            _data.Of(job, identity),
-            signer,
-            CommonPhrases.Languages.In(job.Language).SignatureField,
-            cancellation
-        );
+        var outcomes = new NumberedOutcome[begun.Count];
+        var whole = new List<(int At, FinishedDocument Finished, IReadOnlyList<PrintFault> Faults)>();
+        for (var n = 0; n < begun.Count; n++)
+        {
+            try
+            {
+                var printed = await begun[n].Printing!;
+                if (printed.Finished is { } finished)
+                    whole.Add((n, finished, printed.Faults));
+                else
+                    outcomes[n] = Void(begun[n], printed);
+            }
+            catch (Exception e) when (e is PrintException or OperationCanceledException)
+            {
+                register.Void(begun[n].Pending!, e.Message);
+                outcomes[n] = new(null, [], Stop: e);
+            }
+        }
+        foreach (var ((at, _, faults), (document, failure)) in whole.Zip(register.PublishAll([.. whole.Select(w => w.Finished)])))
+            outcomes[at] = new(document, faults, Stop: failure);
+        return outcomes;
+    }
+
+    /// <summary>Voids numbers whose documents nobody waits for any longer.</summary>
+    public async Task GiveUpAsync(IReadOnlyList<PrintInHand> begun, string reason)
+    {
+        foreach (var print in begun)
+        {
+            await ((Task)print.Printing!).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            register.Void(print.Pending!, reason);
+        }
+    }
+
+    public void Dispose() => _oneSigns.Dispose();
+
+    private DocumentRequest Request(PrintInHand print, IReadOnlyList<(string Number, string? Reason)> replaces) =>
+        new(print.Job.Type.Letter, today.Year, print.Job.Type.Kind, print.Key, [.. print.Job.Items.Select(i => i.Item.Id ?? "")], folder)
+        {
+            Language = print.Job.Language.Tag,
+            Visit = corrections.NumberOf(print.Job.Visit),
+            CopyOf = print.Job.CopyOf?.Number,
+            Replaces = [.. replaces.Select(Corrections.Noted)],
+        };
+
+    private NumberedOutcome Void(PrintInHand print, PrintedDocument printed)
+    {
+        var rule = printed.Failure is null ? PrintRules.PrintIsFaithful : PrintRules.BrowserPrints;
+        register.Void(print.Pending!, $"{rule.Code}: {rule.Title}: it {(printed.Failure is null ? "was" : "did")} not");
+        return new(null, printed.Faults, printed.Failure);
+    }
+
+    /// <summary>What runs beside the register: nothing here reads or changes it.</summary>
+    private async Task<PrintedDocument> PrintAsync(Page page, CancellationToken cancellation)
+    {
+        try
+        {
+            var printed = await PrintedAsync(page.Html, cancellation);
+            var faults = page.IsChecked ? FaithfulPrint.Faults(page.Html, printed) : [];
+            if (faults.Count > 0 && !page.Job.IsWarning)
+                return new(null, faults);
+            var pdf = await FinishAsync(page, printed, cancellation);
+            return new(new(page.Pending, pdf, PdfPages.Count(pdf), Outcomes(page.Job.Items)), faults);
+        }
+        catch (Exception e) when (e is BrowserCrashed or PrintTimedOut or PrintFailed or PdfSyntaxException)
+        {
+            // Where it prints another page, this one is at fault, and the others need not wait for it.
+            if (!await browser.PrintsAsync(cancellation))
+                throw;
+            return new(null, [], (PrintException)e);
+        }
+    }
+
+    private async Task<byte[]> PrintedAsync(string html, CancellationToken cancellation)
+    {
+        try
+        {
+            return await browser.PrintAsync(html, cancellation);
+        }
+        catch (BrowserCrashed)
+        {
+            // Somebody may have ended the browser twice: that says nothing of the page.
+            if (!await browser.PrintsAsync(cancellation))
+                throw;
+        }
+        return await browser.PrintAsync(html, cancellation);
+    }
+
+    private async Task<byte[]> FinishAsync(Page page, byte[] printed, CancellationToken cancellation)
+    {
+        if (page.Job.Signer is not { } signer)
+            return Finisher.Finish(printed, page.Data);
+        await _oneSigns.WaitAsync(cancellation);
+        try
+        {
+            var field = CommonPhrases.Languages.In(page.Job.Language).SignatureField;
+            return await Finisher.FinishSignedAsync(printed, page.Data, signer, field, cancellation);
+        }
+        finally
+        {
+            _oneSigns.Release();
+        }
     }
 
     private static string Outcomes(IReadOnlyList<DeterminedItem> items) =>

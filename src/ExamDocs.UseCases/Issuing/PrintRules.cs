@@ -44,5 +44,16 @@ public static class PrintRules
         "h = l / Z, ISO 3864-1:2011 annex A; five minutes of arc for the letters, from memory"
     );
 
-    public static IReadOnlyList<RuleInfo> All { get; } = [GlyphIsMissing, PrintIsFaithful, LabelHoldsItsText, LabelIsLegible];
+    public static readonly RuleInfo BrowserPrints = new(
+        "PRN005",
+        Severity.Error,
+        "The browser prints every document",
+        "A page on which the browser crashes, hangs or gives no whole file is no document. The others are printed, if it prints them.",
+        $"Run the command again. If it happens again, shorten what is long or large in the record, such as notes and photos, and report "
+            + $"it as a fault of the program.",
+        "found while printing"
+    );
+
+    public static IReadOnlyList<RuleInfo> All { get; } =
+    [GlyphIsMissing, PrintIsFaithful, LabelHoldsItsText, LabelIsLegible, BrowserPrints];
 }

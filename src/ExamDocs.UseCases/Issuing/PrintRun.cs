@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.ReadingBack;
@@ -9,28 +10,41 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;
 
-/// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
-/// <param name="register">Where numbers come from.</param>
-/// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
-/// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
-/// <param name="today">Day of issue.</param>
-/// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
-/// <param name="names">How files are named; null to leave them as they are.</param>
-internal sealed class PrintRun(
-    DocumentRegister register,
-    Corrections corrections,
-    string? folder,
-    LocalDate today,
-    Browser? browser = null,
-    FileNamePattern? names = null
-) : IAsyncDisposable
+/// <summary>
+/// Numbers, prints and publishes jobs; what the register has already is only put in place. A schedule of which an item cannot be printed
+/// whole is printed again without it.
+/// </summary>
+internal sealed class PrintRun : IAsyncDisposable
 {
-    private readonly NamedFiles? _files = folder is null ? null : new(register, folder, names);
+    private readonly DocumentRegister _register;
+    private readonly Browser? _browser;
+    private readonly NamedFiles? _files;
     private readonly DocumentRenderer _renderer = new();
     private readonly HeldBack _heldBack = new();
     private readonly List<Issued> _documents = [];
-    private NumberedPrint? _print;
+    private readonly PrintQueue _queue;
     private Browser? _ownBrowser;
+
+    /// <param name="register">Where numbers come from.</param>
+    /// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
+    /// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
+    /// <param name="today">Day of issue.</param>
+    /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
+    /// <param name="names">How files are named; null to leave them as they are.</param>
+    public PrintRun(
+        DocumentRegister register,
+        Corrections corrections,
+        string? folder,
+        LocalDate today,
+        Browser? browser = null,
+        FileNamePattern? names = null
+    )
+    {
+        (_register, _browser, _files) = (register, browser, folder is null ? null : new(register, folder, names));
+        _queue = new PrintQueue(new PrintLookup(register, corrections, _renderer, _heldBack, BrowserAsync), async () =>
+            new NumberedPrint(register, corrections, folder, today, _renderer, await BrowserAsync())
+        );
+    }
 
     public IReadOnlyList<Issued> Documents => _documents;
 
@@ -44,12 +58,12 @@ internal sealed class PrintRun(
     public IReadOnlyList<Refusal> Refused => _heldBack.Refused;
 
     /// <returns>Why it stopped before the last job; null where it did not.</returns>
+    /// <exception cref="OperationCanceledException">It was cancelled; what was in hand is issued.</exception>
     public async Task<string?> RunAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
     {
         try
         {
-            foreach (var job in jobs)
-                await IssueWithCopyAsync(job, cancellation);
+            await _queue.RunAsync(jobs, AddAsync, cancellation);
             return null;
         }
         // A register that no longer holds what it should is not a reason to run again, and stops the whole command.
@@ -65,16 +79,17 @@ internal sealed class PrintRun(
     public async Task<byte[]?> PrintUnrecordedAsync(Func<DocumentRenderer, Task<string>> compose, CancellationToken cancellation)
     {
         var html = await compose(_renderer);
-        await using var pages = new UnnumberedPages(browser ?? (_ownBrowser ??= await Browser.StartAsync()));
+        await using var pages = new UnnumberedPages(await BrowserAsync());
         return (await pages.PrintAsync(html, cancellation)).Pages;
     }
 
     /// <summary>The bytes of a document, as issued.</summary>
-    public byte[] Content(IssuedDocument document) => register.Content(document);
+    public byte[] Content(IssuedDocument document) => _register.Content(document);
 
-    private async Task IssueWithCopyAsync(DocumentJob asked, CancellationToken cancellation)
+    /// <summary>Adds what came of a job, with the copy that has to go with it.</summary>
+    private async Task AddAsync(PrintInHand print, NumberedOutcome? outcome, CancellationToken cancellation)
     {
-        if (await IssueAsync(asked, cancellation) is not ({ } issued, var job))
+        if (await SettledAsync(print, outcome, cancellation) is not ({ } issued, var job))
             return;
         _documents.Add(issued with { Job = job });
         // What is held back has no copy: there is nothing that it could be a copy of.
@@ -86,6 +101,50 @@ internal sealed class PrintRun(
             _documents.Add(copied with { CopyOf = issued.Document.Number });
     }
 
+    /// <returns>The document with the job that it was made by, which may be about fewer items than asked; no document where all of it is
+    /// held back because not all of it can be printed.</returns>
+    private Task<(Issued? Issued, DocumentJob Job)> SettledAsync(
+        PrintInHand print,
+        NumberedOutcome? outcome,
+        CancellationToken cancellation
+    ) => outcome is null ? WithoutPrintAsync(print, cancellation) : AfterPrintAsync(print, outcome, cancellation);
+
+    private Task<(Issued? Issued, DocumentJob Job)> WithoutPrintAsync(PrintInHand print, CancellationToken cancellation) =>
+        print.State switch
+        {
+            PrintState.Issued => Task.FromResult<(Issued?, DocumentJob)>((Placed(print.Before!, print.Job, issuedNow: false), print.Job)),
+            PrintState.SaidByAnother => IssueAsync(print.Job, cancellation),
+            PrintState.LacksGlyphs => WithoutAsync(print.Job, PrintRules.GlyphIsMissing, print.MissingGlyphs, cancellation),
+            _ => Task.FromResult<(Issued?, DocumentJob)>((null, print.Job)),
+        };
+
+    private async Task<(Issued? Issued, DocumentJob Job)> AfterPrintAsync(
+        PrintInHand print,
+        NumberedOutcome outcome,
+        CancellationToken cancellation
+    )
+    {
+        if (outcome.Failure is { } failure)
+        {
+            _heldBack.TellUnprinted(print.Job, failure.Message);
+            return (null, print.Job);
+        }
+        if (outcome.Document is not { } document)
+            return await WithoutAsync(print.Job, PrintRules.PrintIsFaithful, outcome.Faults, cancellation);
+        if (outcome.Faults.Count > 0)
+            _heldBack.Tell(print.Job, PrintRules.PrintIsFaithful, outcome.Faults);
+        _heldBack.TellOfSigner(print.Job);
+        return (Placed(document, print.Job, issuedNow: true), print.Job);
+    }
+
+    private async Task<(Issued? Issued, DocumentJob Job)> IssueAsync(DocumentJob job, CancellationToken cancellation)
+    {
+        var (print, outcome) = await _queue.IssueAsync(job, cancellation);
+        if (outcome?.Stop is { } stop)
+            ExceptionDispatchInfo.Throw(stop);
+        return await SettledAsync(print, outcome, cancellation);
+    }
+
     private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) =>
         job with
         {
@@ -93,31 +152,6 @@ internal sealed class PrintRun(
             Letterhead = other.Letterhead,
             Signer = other.Signer,
         };
-
-    /// <returns>The document with the job that it was made by, which may be about fewer items than asked; no document where all of it is
-    /// held back because not all of it can be printed.</returns>
-    private async Task<(Issued? Issued, DocumentJob Job)> IssueAsync(DocumentJob job, CancellationToken cancellation)
-    {
-        var draft = await job.DraftAsync(_renderer);
-        var key = job.Key(draft);
-        if ((register.FindIssued(key) ?? await corrections.StandingAsync(job)) is { } before)
-            return (Placed(before, job, issuedNow: false), job);
-        if (_heldBack.HoldsReportOf(job) || (_heldBack.Fits(job) is false && !job.IsWarning))
-            return (null, job);
-        // No number is taken before there is something to print with.
-        var open = browser ?? (_ownBrowser ??= await Browser.StartAsync());
-        var glyphs = await GlyphFaultsAsync(draft, open, cancellation);
-        if (glyphs.Count > 0 && !job.IsWarning)
-            return await WithoutAsync(job, PrintRules.GlyphIsMissing, glyphs, cancellation);
-        if (glyphs.Count > 0)
-            _heldBack.Tell(job, PrintRules.GlyphIsMissing, glyphs);
-        // A warning that lacks a letter is printed, and the letter is named once.
-        _print ??= new NumberedPrint(register, corrections, folder, today, _renderer, _heldBack);
-        var (issued, faults) = await _print.PrintAsync(job, key, open, isChecked: glyphs.Count == 0, cancellation);
-        return issued is null
-            ? await WithoutAsync(job, PrintRules.PrintIsFaithful, faults, cancellation)
-            : (Placed(issued, job, issuedNow: true), job);
-    }
 
     private Issued Placed(IssuedDocument document, DocumentJob job, bool issuedNow) =>
         new(document, issuedNow) { FileName = _files?.Put(document, job) ?? document.FileName, Job = job };
@@ -143,13 +177,11 @@ internal sealed class PrintRun(
         return await IssueAsync(LikeIt(rest, job), cancellation);
     }
 
-    private static async Task<IReadOnlyList<PrintFault>> GlyphFaultsAsync(string draft, Browser browser, CancellationToken cancellation) =>
-        MissingGlyphs.MayOccurIn(draft)
-            ? FaithfulPrint.Lacking(draft, MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation)))
-            : [];
+    private async Task<Browser> BrowserAsync() => _browser ?? (_ownBrowser ??= await Browser.StartAsync());
 
     public async ValueTask DisposeAsync()
     {
+        _queue.Dispose();
         if (_ownBrowser is not null)
             await _ownBrowser.DisposeAsync();
         await _renderer.DisposeAsync();

@@ -145,7 +145,7 @@ public sealed class IssuingTests : Workplace
     public void What_was_to_go_into_no_folder_is_settled_like_the_rest()
     {
         using var register = Open();
-        register.Rows.Changes.Prepare(TakeWithoutFolder(register, "printed").Number, Pdf("printed"), 1, "{}");
+        register.Rows.Changes.Prepare((TakeWithoutFolder(register, "printed").Number, Pdf("printed"), 1, "{}"));
         TakeWithoutFolder(register, "not printed");
         Assert.Equal(
             [

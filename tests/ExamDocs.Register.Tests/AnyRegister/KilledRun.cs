@@ -16,6 +16,9 @@ internal static class KilledRun
 
     private const int Endless = int.MaxValue;
 
+    /// <summary>Documents are published one by one, by twos and so on up to so many, and then one by one again.</summary>
+    public const int MostAtOnce = 4;
+
     public static Process Start(string database, string folder, int run, int documents = Endless)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, UseShellExecute = false };
@@ -57,13 +60,19 @@ internal static class KilledRun
             Console.Out.WriteLine(Take(register, folder, $"{run}/held").Number);
             Thread.Sleep(Timeout.Infinite);
         }
-        for (var count = 0; count < documents; count++)
+        for (var (count, size) = (0, 1); count < documents; count += size, size = (size % MostAtOnce) + 1)
         {
-            var job = FormattableString.Invariant($"{run}/{count}");
-            Console.Out.WriteLine(register.Publish(Take(register, folder, job), Pdf(job, documents), 1, "{}").Number);
+            var jobs = Enumerable.Range(count, Math.Min(size, documents - count)).Select(n => FormattableString.Invariant($"{run}/{n}"));
+            var taken = register.TakeAll([.. jobs.Select(job => Request(folder, job))]);
+            foreach (var (document, _) in register.PublishAll([.. taken.Select(t => Finished(t, documents))]))
+                Console.Out.WriteLine(document!.Number);
         }
     }
 
-    private static PendingDocument Take(DocumentRegister register, string folder, string job) =>
-        register.Take(new DocumentRequest('R', 2026, "report", job, ["HB-014"], folder));
+    private static FinishedDocument Finished(PendingDocument pending, int documents) =>
+        new(pending, Pdf(pending.JobKey, documents), 1, "{}");
+
+    private static PendingDocument Take(DocumentRegister register, string folder, string job) => register.Take(Request(folder, job));
+
+    private static DocumentRequest Request(string folder, string job) => new('R', 2026, "report", job, ["HB-014"], folder);
 }

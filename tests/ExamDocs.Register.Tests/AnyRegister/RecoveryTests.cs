@@ -112,7 +112,7 @@ public sealed class RecoveryTests : Workplace
     private PendingDocument Prepared(DocumentRegister register)
     {
         var pending = Take(register, "a");
-        register.Rows.Changes.Prepare(pending.Number, Pdf("a"), 2, Outcomes);
+        register.Rows.Changes.Prepare((pending.Number, Pdf("a"), 2, Outcomes));
         return pending;
     }
 

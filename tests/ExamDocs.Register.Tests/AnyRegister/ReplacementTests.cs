@@ -39,8 +39,8 @@ public sealed class ReplacementTests : Workplace
         using var register = Open();
         Issue(register, "a");
         // A reason that the log takes no more than Take does: the second half of the change fails.
-        register.Rows.Changes.Add(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", " ")] }, "");
-        register.Rows.Changes.Prepare("R-2026-000002", Pdf("b"), 1, "{}");
+        register.Rows.Changes.Add([new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", " ")] }], "");
+        register.Rows.Changes.Prepare(("R-2026-000002", Pdf("b"), 1, "{}"));
         Assert.Throws<ArgumentException>(() => register.Rows.Changes.MarkIssued("R-2026-000002"));
         Assert.Equal(DocumentState.Pending, register.Find("R-2026-000002")!.State);
         Assert.True(register.Find("R-2026-000001")!.IsCurrent);
