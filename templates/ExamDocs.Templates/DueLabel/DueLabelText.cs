@@ -60,14 +60,11 @@ internal sealed class DueLabelText
         var room = Height - Rule - Math.Max(NumberLine, RingLine * RingLines(model)) - (FootLine * Lines(model.Foot));
         var most = (decimal)Math.Max(room, 0);
         var codes = ItemCode.Choices(model.CodeText, new(0.5m, most), new(0.43m, most), new(0.375m, most));
-        return codes.Select(code => Beside(code, model, room)).FirstOrDefault(text => text is not null)
-            ?? new DueLabelText(
-                codes is [.., var smallest] ? smallest : ItemCode.None(model.CodeText),
-                IdSizes[^1],
-                false,
-                Math.Min(DaySizes[^1], Column(codes is [.., var last] ? last : null) / TextWidth.Of(Printed.Day(model.Day), 1)),
-                [CauseOfMisfit(model)]
-            );
+        if (codes.Select(code => Beside(code, model, room)).FirstOrDefault(text => text is not null) is { } fitting)
+            return fitting;
+        var smallest = codes.LastOrDefault() ?? ItemCode.None(model.CodeText);
+        var day = Math.Min(DaySizes[^1], Column(smallest) / TextWidth.Of(Printed.Day(model.Day), 1));
+        return new DueLabelText(smallest, IdSizes[^1], false, day, [CauseOfMisfit(model)]);
     }
 
     public static string Description(DueLabelModel model) => Printed.Text(model.Item.Item.Description);
@@ -87,7 +84,7 @@ internal sealed class DueLabelText
         ).FirstOrDefault();
     }
 
-    private static double Column(ItemCode? code) => Width - (code?.Matrix is null ? 0 : (double)code.SideMm + Gap);
+    private static double Column(ItemCode code) => Width - (code.Matrix is null ? 0 : (double)code.SideMm + Gap);
 
     // A visit's reference, a law or a name of more than two lines takes up the room; otherwise what stands above does.
     private static string CauseOfMisfit(DueLabelModel model) =>

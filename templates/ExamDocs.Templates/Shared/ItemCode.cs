@@ -28,27 +28,19 @@ public sealed record ItemCode(string Text, QrMatrix? Matrix, decimal ModuleMm)
     public static ItemCode Of(CodeText text) => Of(text, OnPaper);
 
     /// <summary>The longest text that has room, in the first room that holds it; no code where there is none.</summary>
-    public static ItemCode Of(CodeText text, params ReadOnlySpan<CodeRoom> rooms) =>
-        Choices(text, rooms) is [var best, ..] ? best : None(text);
+    public static ItemCode Of(CodeText text, params IReadOnlyList<CodeRoom> rooms) => Choices(text, rooms).FirstOrDefault() ?? None(text);
 
     /// <summary>Without a code: the words stand alone.</summary>
     public static ItemCode None(CodeText text) => new(text.First.ToString(), null, 0);
 
-    /// <summary>Every code that has room, the longest text first.</summary>
+    /// <summary>Every code that has room, the longest text first, made when it is asked for: most want the first alone.</summary>
     /// <param name="text">What it is to say.</param>
     /// <param name="rooms">The one liked best first.</param>
-    public static IReadOnlyList<ItemCode> Choices(CodeText text, params ReadOnlySpan<CodeRoom> rooms)
-    {
-        var choices = new List<ItemCode>();
-        foreach (var version in text.Versions.Distinct(StringComparer.Ordinal).Where(v => Encoding.UTF8.GetByteCount(v) <= MostBytes))
-        {
-            var matrix = new QrMatrix(version);
-            foreach (var room in rooms)
-            {
-                if (matrix.Modules * room.ModuleMm <= room.MostMm)
-                    choices.Add(new ItemCode(version, matrix, room.ModuleMm));
-            }
-        }
-        return choices;
-    }
+    public static IEnumerable<ItemCode> Choices(CodeText text, params IReadOnlyList<CodeRoom> rooms) =>
+        from version in text.Versions.Distinct(StringComparer.Ordinal)
+        where Encoding.UTF8.GetByteCount(version) <= MostBytes
+        let matrix = new QrMatrix(version)
+        from room in rooms
+        where matrix.Modules * room.ModuleMm <= room.MostMm
+        select new ItemCode(version, matrix, room.ModuleMm);
 }
