@@ -28,8 +28,8 @@ public sealed record PackRequest(string Place, PackQuestion Asked, string OutFil
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
-    /// <summary>Told how many of how many steps are done; null for nobody.</summary>
-    public Action<int, int>? Progress { get; init; }
+    /// <summary>Told how far it is; null for nobody.</summary>
+    public Action<RunProgress>? Progress { get; init; }
 
     /// <summary>The PDF beside the ZIP.</summary>
     public string CopyFile =>
@@ -76,14 +76,17 @@ public static class BuildPack
         var (files, leftOut, refused) = EvidenceFolder.Read(request.EvidenceFolder);
         if (refused is not null)
             return new([], refused, null);
+        var steps = RunSteps.From(RunStage.Checking, request.Progress);
         using var register = DocumentRegister.OpenToRead(request.Place, request.Asked.Today);
         var check = CheckRegister.Run(register, [], request.Asked.Rules);
+        cancellation.ThrowIfCancellationRequested();
+        steps.Begin(RunStage.Gathering);
         var (pack, why) = new GatherPack(register, request.Asked, check).From(files);
         if (pack is null)
             return new(leftOut, why, null);
         try
         {
-            return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, cancellation);
+            return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, steps, cancellation);
         }
         catch (PrintException e)
         {
@@ -96,6 +99,7 @@ public static class BuildPack
         DocumentRegister register,
         GatheredPack pack,
         IReadOnlyList<Message> leftOut,
+        RunSteps steps,
         CancellationToken cancellation
     )
     {
@@ -103,10 +107,12 @@ public static class BuildPack
         var paged = copy.Paged(cancellation);
         var model = new PackModel(paged, ReadingCopy.LinkStart, request.Style.Letterhead, ProgramVersion.Current);
         await using var pages = new PackPages(model, request.Asked.Language, request.Browser);
-        var own = await pages.PrintAsync(cancellation);
+        steps.Begin(RunStage.Printing, model.Front.Count + model.Back.Count);
+        var own = await pages.PrintAsync(() => steps.Next(), cancellation);
         var bag = new PackBag(pack, request.Asked, register, await pages.IndexAsync());
-        var steps = new Steps(copy.Parts + (own?.Front.Count ?? 0) + (own?.Back.Count ?? 0) + pack.Enclosed.Count, request.Progress);
-        void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, steps.Next, cancellation));
+        steps.Begin(RunStage.Writing, copy.Parts + (own?.Front.Count ?? 0) + (own?.Back.Count ?? 0) + pack.Enclosed.Count);
+        void Next() => steps.Next();
+        void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, Next, cancellation));
         if (own is not var (front, back))
         {
             WriteBag();
@@ -122,7 +128,7 @@ public static class BuildPack
         // Neither file gets its name before both are whole.
         request.Outputs.WriteStream(request.CopyFile, to =>
         {
-            copy.Write(to, paged, front, back, steps.Next, cancellation);
+            copy.Write(to, paged, front, back, Next, cancellation);
             WriteBag();
         });
         return new([.. leftOut, .. NotInCopy(paged)], null, null) { Contents = paged, HasCopy = true };
@@ -134,12 +140,4 @@ public static class BuildPack
             .Select(d => d.Number)
             .Concat(pack.Evidence.Where(e => e.Page is null).Select(e => e.Name))
             .Select(name => (Message)$"{name} is in the ZIP and not in the reading copy: its pages cannot be put together with others");
-
-    /// <summary>Counts what is done.</summary>
-    private sealed class Steps(int all, Action<int, int>? told)
-    {
-        private int _done;
-
-        public void Next() => told?.Invoke(++_done, all);
-    }
 }

@@ -34,6 +34,9 @@ internal sealed class PrintRun(
 
     public IReadOnlyList<Issued> Documents => _documents;
 
+    /// <summary>Called after each job: it is issued, was issued before, or is held back. What it throws stops the run there.</summary>
+    public Action? JobDone { get; set; }
+
     /// <inheritdoc cref="HeldBack.Unprintable"/>
     public IReadOnlyList<string> Unprintable => _heldBack.Unprintable;
 
@@ -49,7 +52,10 @@ internal sealed class PrintRun(
         try
         {
             foreach (var job in jobs)
+            {
                 await IssueWithCopyAsync(job, cancellation);
+                JobDone?.Invoke();
+            }
             return null;
         }
         // A register that no longer holds what it should is not a reason to run again, and stops the whole command.

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using ClosedXML.Excel;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
@@ -190,9 +191,9 @@ public sealed class BuildPackTests : IDisposable
             using var source = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
             var request = Request("pack.zip") with
             {
-                Progress = (done, _) =>
+                Progress = progress =>
                 {
-                    if (done == stop)
+                    if (progress.Stage is RunStage.Writing && progress.Done == stop)
                         source.Cancel();
                 },
             };
