@@ -16,7 +16,7 @@ public sealed class StoppedIssueTests : IDisposable
         var visit = Visit(harnesses: 20);
         var said = await _examdocs.RunAsync("issue", visit, "--out", "out", "--only", "check-sheet");
         Assert.Equal(0, said.ExitCode);
-        Assert.Equal(20, said.Err.Split("printing: ").Length - 2);
+        Assert.Equal(20, said.Err.Split("printing: ").Length - 1);
         Assert.Contains("printing: 20 of 20", said.Err, StringComparison.Ordinal);
         Assert.Contains("took ", said.Err, StringComparison.Ordinal);
         Assert.DoesNotContain("printing", said.Out, StringComparison.Ordinal);

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Cli.Progress;
@@ -10,8 +11,8 @@ internal sealed class ProgressLines(RunClock clock, TextWriter error)
 
     private (RunStage Stage, int Lines) _said;
 
-    /// <summary>Whether the run was long enough for a line.</summary>
-    public bool HasSpoken { get; private set; }
+    /// <summary>The latest line; null while the run was not long enough for one.</summary>
+    public Message? Last { get; private set; }
 
     public void Tell(RunProgress progress)
     {
@@ -23,7 +24,7 @@ internal sealed class ProgressLines(RunClock clock, TextWriter error)
         _said = (progress.Stage, Math.Max(lines, before));
         if (lines <= before)
             return;
-        HasSpoken = true;
+        Last = words;
         error.WriteLine(Screen.Say(words));
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Issuing;
 using Spectre.Console;
 
@@ -21,13 +22,13 @@ internal static class ProgressScreen
         if (!Console.IsErrorRedirected && terminal.Profile.Capabilities.Ansi)
         {
             var shown = await OnTerminalAsync(terminal, clock, run);
-            Sum(clock, error);
+            Sum(clock.Summary(), error);
             return shown;
         }
         var lines = new ProgressLines(clock, error);
         var result = await run(lines.Tell);
-        if (lines.HasSpoken)
-            Sum(clock, error);
+        if (lines.Last is { } last)
+            Sum(clock.Summary(last), error);
         return result;
     }
 
@@ -54,9 +55,9 @@ internal static class ProgressScreen
             });
     }
 
-    private static void Sum(RunClock clock, TextWriter error)
+    private static void Sum(IEnumerable<Message> lines, TextWriter error)
     {
-        foreach (var line in clock.Summary())
+        foreach (var line in lines)
             error.WriteLine(Screen.Say(line));
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Issuing;
 
@@ -25,13 +24,14 @@ internal sealed class RunClock(TimeProvider time)
     }
 
     /// <summary>How many were done how fast, and where the time went: a line each.</summary>
-    public IEnumerable<Message> Summary()
+    /// <param name="last">What was said last, and need not be said again; null for nothing.</param>
+    public IEnumerable<Message> Summary(Message? last = null)
     {
-        if (_counted is { } counted)
-            yield return WithSpeed(counted, _countedFor, isUnderWay: false);
+        if (_counted is { } counted && WithSpeed(counted, _countedFor, isUnderWay: false) is var done && !done.Equals(last))
+            yield return done;
         var ends = _stages.Skip(1).Select(s => s.Began).Append(time.GetTimestamp());
         var parts = _stages.Zip(ends, (s, end) =>
-            Message.Join(" ", RunProgress.StageIs(s.Stage), Message.AsIs(Length(time.GetElapsedTime(s.Began, end))))
+            Message.Join(" ", RunProgress.StageIs(s.Stage), Length(time.GetElapsedTime(s.Began, end)))
         );
         yield return $"took {Length(time.GetElapsedTime(_start))}: {Message.Join(", ", parts)}";
     }
@@ -40,16 +40,18 @@ internal sealed class RunClock(TimeProvider time)
     {
         if (progress.Done == 0 || since <= TimeSpan.Zero)
             return progress.Said;
-        var speed = (progress.Done / since.TotalSeconds).ToString("0.#", CultureInfo.InvariantCulture);
+        var speed = Tenths(progress.Done / since.TotalSeconds);
         return isUnderWay
             ? $"{progress.Said}; {speed} a second, {Length(since / progress.Done * (progress.Of - progress.Done))} left"
             : (Message)$"{progress.Said}; {speed} a second";
     }
 
     /// <summary>With the signs of units that every language has.</summary>
-    private static string Length(TimeSpan length) =>
-        length.TotalSeconds < 9.95 ? string.Create(CultureInfo.InvariantCulture, $"{length.TotalSeconds:0.0} s")
-        : length.TotalSeconds < 59.5 ? string.Create(CultureInfo.InvariantCulture, $"{length.TotalSeconds:0} s")
-        : length.TotalMinutes < 60 ? string.Create(CultureInfo.InvariantCulture, $"{(int)length.TotalMinutes} min {length.Seconds} s")
-        : string.Create(CultureInfo.InvariantCulture, $"{(int)length.TotalHours} h {length.Minutes} min");
+    private static Message Length(TimeSpan length) =>
+        length.TotalSeconds < 9.95 ? $"{Tenths(length.TotalSeconds)} s"
+        : length.TotalSeconds < 59.5 ? $"{Math.Round(length.TotalSeconds)} s"
+        : length.TotalMinutes < 60 ? $"{(int)length.TotalMinutes} min {length.Seconds} s"
+        : (Message)$"{(int)length.TotalHours} h {length.Minutes} min";
+
+    private static decimal Tenths(double number) => decimal.Round((decimal)number, 1);
 }

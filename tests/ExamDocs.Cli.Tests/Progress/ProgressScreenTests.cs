@@ -27,9 +27,9 @@ public sealed class ProgressScreenTests
     {
         var (few, more) = (new ProgressLines(new RunClock(_time), _error), new ProgressLines(new RunClock(_time), _error));
         Run(few.Tell, of: 19);
-        Assert.Equal((false, ""), (few.HasSpoken, _error.ToString()));
+        Assert.Equal((null, ""), (few.Last, _error.ToString()));
         Run(more.Tell, of: 20);
-        Assert.Equal((true, 20), (more.HasSpoken, Said().Length));
+        Assert.Equal((20, Said()[^1]), (Said().Length, Screen.Say(more.Last!)));
     }
 
     [Fact]
@@ -41,10 +41,19 @@ public sealed class ProgressScreenTests
         Assert.Equal(
             [
                 "printing: 200 of 200, 3 refused; 2 a second",
-                "took 1 min 44 s: reading 1.0 s, checking 3.0 s, printing 1 min 40 s, writing 0.5 s",
+                "took 1 min 44 s: reading 1 s, checking 3 s, printing 1 min 40 s, writing 0.5 s",
             ],
             clock.Summary().Select(Screen.Say)
         );
+    }
+
+    [Fact]
+    public void What_the_last_line_said_is_not_said_again()
+    {
+        var clock = new RunClock(_time);
+        var lines = new ProgressLines(clock, _error);
+        Run(lines.Tell, of: 200);
+        Assert.StartsWith("took ", Screen.Say(Assert.Single(clock.Summary(lines.Last))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -82,7 +91,7 @@ public sealed class ProgressScreenTests
         });
         Assert.Equal("done", result);
         var words = string.Join(' ', _error.ToString().Split((char[])[' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
-        Assert.Contains("printing: 4 of 8, 1 refused; 2 a second, 2.0 s left", words, StringComparison.Ordinal);
+        Assert.Contains("printing: 4 of 8, 1 refused; 2 a second, 2 s left", words, StringComparison.Ordinal);
         // The last thing written clears the lines of the bar.
         Assert.DoesNotContain("of 8", _error.ToString()[^20..], StringComparison.Ordinal);
     }
