@@ -1,4 +1,5 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.ReadingCopies;
 using ExamDocs.Register;
@@ -7,6 +8,8 @@ using ExamDocs.UseCases.Company.Packing;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
 
@@ -64,6 +67,25 @@ public sealed record PackResult(IReadOnlyList<Message> Remarks, Message? Refused
 /// </summary>
 public static class BuildPack
 {
+    /// <summary>The employers for whom kit is on record, by name, each as typed last. Who hires kit out is none.</summary>
+    /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    public static IReadOnlyList<string> Employers(string place, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenToRead(place, today);
+        var items = new ItemsOnRecord(register, today);
+        return
+        [
+            .. items
+                .Undecided()
+                .Select(u => (u.Record.Visit.Employer?.Name, Typed: (LocalDate.MinIsoValue, 0)))
+                .Concat(items.All.Select(e => (e.Record.Visit.Employer?.Name, Typed: (e.Day, e.Visit.Visit))))
+                .Where(e => FirmName.Fold(e.Name).Length > 0)
+                .GroupBy(e => FirmName.Fold(e.Name), StringComparer.Ordinal)
+                .Select(e => e.MaxBy(one => one.Typed).Name!)
+                .Order(StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
     /// <exception cref="OutputRefusedException">A file may not be written there.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled; no file was written.</exception>

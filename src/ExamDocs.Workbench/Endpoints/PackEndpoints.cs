@@ -34,7 +34,7 @@ internal static class PackEndpoints
     private static IResult Start(PackRuns runs, WorkbenchRequest request, Who who, AskedPack asked, string? refused)
     {
         var words = WorkbenchWords.In(who.Now.Language);
-        var employers = request.Register.Exists ? TeachFromRegister.Employers(request.Register.Place, request.Today()) : [];
+        var employers = request.Register.Exists ? BuildPack.Employers(request.Register.Place, request.Today()) : [];
         return Answer.Page<PackPage>(
             new PackPageModel(employers, asked, runs.All, words.Missing(request.Register), refused, words),
             refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity

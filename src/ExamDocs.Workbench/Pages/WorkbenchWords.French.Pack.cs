@@ -5,7 +5,7 @@ public abstract partial class WorkbenchWords
 {
     private sealed partial class French
     {
-        public override string AllKit => "Tout le matériel";
+        public override string AllKit => "Matériel";
         public override string AllKitHow =>
             "Ces pages regardent tout le matériel enregistré à la fois, ou tout celui d’un "
             + "employeur. Aucune ne décide d’un équipement.";

@@ -5,7 +5,7 @@ public abstract partial class WorkbenchWords
 {
     private sealed partial class German
     {
-        public override string AllKit => "Gesamte Ausrüstung";
+        public override string AllKit => "Ausrüstung";
         public override string AllKitHow =>
             "Diese Seiten betrachten alle aufgezeichnete Ausrüstung auf einmal, oder alles, was ein "
             + "Arbeitgeber hat. Keine von ihnen entscheidet über einen Gegenstand.";
