@@ -40,6 +40,8 @@ if (wrong.Count > 0)
     return ExitCode.Refused;
 }
 Screen.Use(parsed);
-var code = await parsed.InvokeAsync();
+
+// Whoever presses Ctrl-C gets the document in hand finished; what takes longer than this is left to the next run to finish.
+var code = await parsed.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = TimeSpan.FromSeconds(30) });
 doubleClick.WaitUntilRead(code, Console.In, Console.Error);
 return code;

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 
@@ -6,6 +7,8 @@ namespace ExamDocs.Cli;
 /// <summary>Turns a failure of disk, browser or register into one sentence and its exit code.</summary>
 internal static class RunGuard
 {
+    public static Message ByUser => $"stopped by the user; what was written is whole, run the command again to go on";
+
     public static async Task<int> RunAsync(Func<Task<int>> run)
     {
         try
@@ -24,9 +27,7 @@ internal static class RunGuard
         }
         catch (OperationCanceledException)
         {
-            await Console.Error.WriteLineAsync(
-                Screen.Say($"stopped by the user; what was written is whole, run the command again to go on")
-            );
+            await Console.Error.WriteLineAsync(Screen.Say(ByUser));
             return ExitCode.Stopped;
         }
     }

@@ -99,6 +99,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         services.AddSingleton<FoundMemory>();
         services.AddSingleton<KeptNotices>();
         services.AddSingleton<RecallRuns>();
+        services.AddSingleton<PackRuns>();
     }
 
     private static void MapPages(WebApplication app)
@@ -118,5 +119,6 @@ public sealed class WorkbenchServer : IAsyncDisposable
         WhoEndpoints.Map(app);
         DueEndpoints.Map(app);
         SparesEndpoints.Map(app);
+        PackEndpoints.Map(app);
     }
 }

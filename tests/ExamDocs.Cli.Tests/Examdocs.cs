@@ -80,7 +80,13 @@ internal sealed class Examdocs(bool apart = false) : IDisposable
     /// <summary>Variables of the environment; null where one is not set.</summary>
     private Dictionary<string, string?> Environment()
     {
-        Dictionary<string, string?> all = new(StringComparer.Ordinal) { ["EXAMDOCS_REGISTER"] = null, ["XDG_DATA_HOME"] = Data };
+        Dictionary<string, string?> all = new(StringComparer.Ordinal)
+        {
+            ["EXAMDOCS_REGISTER"] = null,
+            ["XDG_DATA_HOME"] = Data,
+            // No bars, wherever the tests are started.
+            ["TERM"] = "dumb",
+        };
         foreach (var (name, value) in _environment)
             all[name] = value;
         return all;

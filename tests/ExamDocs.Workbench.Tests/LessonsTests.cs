@@ -24,7 +24,9 @@ public sealed class LessonsTests(OpenedBrowser browser) : IClassFixture<OpenedBr
         var page = await browser.OpenAsync(1280);
         var errors = BrowserErrors.Of(page);
         await LastVisit.EnterAsync(open, page);
-        await page.GetByRole(AriaRole.Link, new() { Name = "What the records teach" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "All kit" }).ClickAsync();
+        await page.ArriveAsync("**/all");
+        await page.Locator("main").GetByRole(AriaRole.Link, new() { Name = "What the records teach" }).ClickAsync();
         await page.ArriveAsync("**/lessons");
         await SoundPage.RequireBothWaysAsync(page, "lessons");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("decide on no item");

@@ -24,7 +24,22 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         await page.Locator("main button").ClickAsync();
         await page.ArriveAsync(open.Address + "/");
         await RequireAsync(page, tag, "desk");
-        foreach (var address in new[] { "who", "verify", "returns", "lessons", $"find?q={LastVisit.Bridge}", "find?q=nobody" })
+        foreach (
+            var address in new[]
+            {
+                "who",
+                "verify",
+                "returns",
+                "all",
+                "due",
+                "spares",
+                "recall",
+                "pack",
+                "lessons",
+                $"find?q={LastVisit.Bridge}",
+                "find?q=nobody",
+            }
+        )
         {
             await page.GotoAsync($"{open.Address}/{address}");
             await RequireAsync(page, tag, address.Split('?')[0]);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using ExamDocs.Cli.Progress;
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
@@ -104,27 +105,27 @@ internal static class IssueCommand
         if (CommonOptions.RegisterToWrite(parsed, folder.FullName) is not { } register)
             return ExitCode.Refused;
         var wasThere = register.Exists;
-        var result = await IssueDocuments.RunAsync(
-            new IssueRequest
-            {
-                Inputs = parsed.GetRequiredValue(Inputs),
-                OutFolder = folder.ToString(),
-                RegisterPath = register.Place,
-                Today = CommonOptions.Today(),
-                Rules = rules,
-                Style = style,
-                PerItem = parsed.GetValue(PerItem),
-                Only = parsed.GetValue(Only) is { } kind ? [kind] : [],
-                For =
-                [
-                    .. IssueDocuments
-                        .Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal))
-                        .Select(r => r.To),
-                ],
-                Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
-                Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
-            },
-            cancellation
+        var request = new IssueRequest
+        {
+            Inputs = parsed.GetRequiredValue(Inputs),
+            OutFolder = folder.ToString(),
+            RegisterPath = register.Place,
+            Today = CommonOptions.Today(),
+            Rules = rules,
+            Style = style,
+            PerItem = parsed.GetValue(PerItem),
+            Only = parsed.GetValue(Only) is { } kind ? [kind] : [],
+            For =
+            [
+                .. IssueDocuments
+                    .Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal))
+                    .Select(r => r.To),
+            ],
+            Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
+            Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
+        };
+        var result = await ProgressScreen.ShowAsync(parsed, told =>
+            IssueDocuments.RunAsync(request with { Progress = told }, cancellation)
         );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         Print(result, folder.FullName, parsed.GetValue(CommonOptions.Quiet));
@@ -160,14 +161,13 @@ internal static class IssueCommand
                 Console.WriteLine(sentence);
         }
         if (result.Failure is { } failure)
-            Console.Error.WriteLine(
-                Screen.Say(
-                    failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal)
-                        ? (Message)$"stopped: {failure}. What is listed is whole."
-                        : $"stopped: {failure}. What is listed is whole; run the command again to go on."
-                )
-            );
+            Console.Error.WriteLine(Screen.Say(Stopped(failure)));
     }
+
+    private static Message Stopped(string failure) =>
+        failure is RunFailure.ByUser ? $"stopped by the user. What is listed is whole; run the command again to go on."
+        : failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) ? (Message)$"stopped: {failure}. What is listed is whole."
+        : $"stopped: {failure}. What is listed is whole; run the command again to go on.";
 
     private static string Items(IReadOnlyList<string> items) =>
         items.Count <= 3 ? string.Join(", ", items) : Screen.Say($"{items.Count} items");

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using ExamDocs.Cli.Progress;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.Cli.Commands;
@@ -101,32 +103,30 @@ internal static class LabelCommand
         if (CommonOptions.RegisterToWrite(parsed, file.DirectoryName) is not { } register)
             return ExitCode.Refused;
         var wasThere = register.Exists;
-        var result = await PrintLabels.RunAsync(
-            new LabelRequest
-            {
-                InputsOrNumbers = parsed.GetValue(Inputs) ?? [],
-                OutFile = file.ToString(),
-                Outputs = outputs,
-                RegisterPath = register.Place,
-                Stock = parsed.GetValue(Stock),
-                Kind = parsed.GetValue(Only),
-                Start = parsed.GetValue(Start),
-                OffsetMm = parsed.GetValue(Offset),
-                CropMarks = parsed.GetValue(CropMarks),
-                BlackOnly = parsed.GetValue(Black),
-                Today = CommonOptions.Today(),
-                Style = style,
-                Rules = rules,
-            },
-            cancellation
-        );
+        var request = new LabelRequest
+        {
+            InputsOrNumbers = parsed.GetValue(Inputs) ?? [],
+            OutFile = file.ToString(),
+            Outputs = outputs,
+            RegisterPath = register.Place,
+            Stock = parsed.GetValue(Stock),
+            Kind = parsed.GetValue(Only),
+            Start = parsed.GetValue(Start),
+            OffsetMm = parsed.GetValue(Offset),
+            CropMarks = parsed.GetValue(CropMarks),
+            BlackOnly = parsed.GetValue(Black),
+            Today = CommonOptions.Today(),
+            Style = style,
+            Rules = rules,
+        };
+        var result = await ProgressScreen.ShowAsync(parsed, told => PrintLabels.RunAsync(request with { Progress = told }, cancellation));
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         FindingsPrinter.Print(result.Inputs, quiet: true);
         foreach (var sentence in result.Unprintable.Concat(parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks))
             await Console.Error.WriteLineAsync(sentence);
         if ((result.Refused ?? result.Failure) is { } stopped)
         {
-            await Console.Error.WriteLineAsync(stopped);
+            await Console.Error.WriteLineAsync(stopped is RunFailure.ByUser ? Screen.Say(RunGuard.ByUser) : stopped);
             return result.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
         }
         if (!parsed.GetValue(CommonOptions.Quiet))

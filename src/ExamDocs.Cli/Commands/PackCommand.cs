@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using ExamDocs.Cli.Progress;
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Company.Packing;
@@ -102,7 +103,8 @@ internal static class PackCommand
             Outputs = OutputOptions.Guard(parsed, Out),
             Style = style,
         };
-        return Say(parsed, request, await BuildPack.RunAsync(request, cancellation));
+        var result = await ProgressScreen.ShowAsync(parsed, told => BuildPack.RunAsync(request with { Progress = told }, cancellation));
+        return Say(parsed, request, result);
     }
 
     private static int Say(ParseResult parsed, PackRequest request, PackResult result)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using ExamDocs.Cli.Progress;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
@@ -79,19 +80,17 @@ internal static class RecallCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
-        var result = await SweepRecall.RunAsync(
-            new SweepRequest
-            {
-                Notice = notice,
-                RegisterPath = register,
-                Today = CommonOptions.Today(),
-                OutFolder = folder.ToString(),
-                Examiner = new Person { Name = parsed.GetValue(Examiner)!.Trim() },
-                Rules = rules,
-                Style = style,
-            },
-            cancellation
-        );
+        var request = new SweepRequest
+        {
+            Notice = notice,
+            RegisterPath = register,
+            Today = CommonOptions.Today(),
+            OutFolder = folder.ToString(),
+            Examiner = new Person { Name = parsed.GetValue(Examiner)!.Trim() },
+            Rules = rules,
+            Style = style,
+        };
+        var result = await ProgressScreen.ShowAsync(parsed, told => SweepRecall.RunAsync(request with { Progress = told }, cancellation));
         var code = Shown(parsed, notice, result.Items);
         if (result.Issued is { } issued)
             IssueCommand.PrintIssued(issued with { Refused = [] }, folder.FullName, parsed.GetValue(CommonOptions.Quiet));

@@ -24,12 +24,13 @@ internal sealed class PrintPage : IAsyncDisposable
 
     private readonly IBrowser _browser;
     private readonly IPage _page;
+    private readonly string _frame;
     private readonly Task _crash;
     private string? _policy;
     private int _documents;
     private long _characters;
 
-    private PrintPage(IBrowser browser, IPage page) => (_browser, _page, _crash) = (browser, page, Crash(page));
+    private PrintPage(IBrowser browser, IPage page) => (_browser, _page, _frame, _crash) = (browser, page, page.MainFrame.Id, Crash(page));
 
     public bool IsUsedUp => _documents >= MostDocuments || _characters >= MostCharacters || _page.IsClosed;
 
@@ -84,7 +85,7 @@ internal sealed class PrintPage : IAsyncDisposable
         _page.Load += OnLoad;
         try
         {
-            var content = new Dictionary<string, object>(StringComparer.Ordinal) { ["frameId"] = _page.MainFrame.Id, ["html"] = html };
+            var content = new Dictionary<string, object>(StringComparer.Ordinal) { ["frameId"] = _frame, ["html"] = html };
             await _page.Client.SendAsync("Page.setDocumentContent", content);
             await loaded.Task;
             // Fonts are asked for by the first layout, which otherwise is the print itself.

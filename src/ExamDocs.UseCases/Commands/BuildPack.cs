@@ -1,4 +1,5 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.ReadingCopies;
 using ExamDocs.Register;
@@ -7,6 +8,8 @@ using ExamDocs.UseCases.Company.Packing;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
 
@@ -28,8 +31,8 @@ public sealed record PackRequest(string Place, PackQuestion Asked, string OutFil
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
-    /// <summary>Told how many of how many steps are done; null for nobody.</summary>
-    public Action<int, int>? Progress { get; init; }
+    /// <summary>Told how far it is; null for nobody.</summary>
+    public Action<RunProgress>? Progress { get; init; }
 
     /// <summary>The PDF beside the ZIP.</summary>
     public string CopyFile =>
@@ -64,6 +67,25 @@ public sealed record PackResult(IReadOnlyList<Message> Remarks, Message? Refused
 /// </summary>
 public static class BuildPack
 {
+    /// <summary>The employers for whom kit is on record, by name, each as typed last. Who hires kit out is none.</summary>
+    /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    public static IReadOnlyList<string> Employers(string place, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenToRead(place, today);
+        var items = new ItemsOnRecord(register, today);
+        return
+        [
+            .. items
+                .Undecided()
+                .Select(u => (u.Record.Visit.Employer?.Name, Typed: (LocalDate.MinIsoValue, 0)))
+                .Concat(items.All.Select(e => (e.Record.Visit.Employer?.Name, Typed: (e.Day, e.Visit.Visit))))
+                .Where(e => FirmName.Fold(e.Name).Length > 0)
+                .GroupBy(e => FirmName.Fold(e.Name), StringComparer.Ordinal)
+                .Select(e => e.MaxBy(one => one.Typed).Name!)
+                .Order(StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
     /// <exception cref="OutputRefusedException">A file may not be written there.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled; no file was written.</exception>
@@ -76,14 +98,17 @@ public static class BuildPack
         var (files, leftOut, refused) = EvidenceFolder.Read(request.EvidenceFolder);
         if (refused is not null)
             return new([], refused, null);
+        var steps = RunSteps.From(RunStage.Checking, request.Progress);
         using var register = DocumentRegister.OpenToRead(request.Place, request.Asked.Today);
         var check = CheckRegister.Run(register, [], request.Asked.Rules);
+        cancellation.ThrowIfCancellationRequested();
+        steps.Begin(RunStage.Gathering);
         var (pack, why) = new GatherPack(register, request.Asked, check).From(files);
         if (pack is null)
             return new(leftOut, why, null);
         try
         {
-            return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, cancellation);
+            return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, steps, cancellation);
         }
         catch (PrintException e)
         {
@@ -96,6 +121,7 @@ public static class BuildPack
         DocumentRegister register,
         GatheredPack pack,
         IReadOnlyList<Message> leftOut,
+        RunSteps steps,
         CancellationToken cancellation
     )
     {
@@ -103,10 +129,12 @@ public static class BuildPack
         var paged = copy.Paged(cancellation);
         var model = new PackModel(paged, ReadingCopy.LinkStart, request.Style.Letterhead, ProgramVersion.Current);
         await using var pages = new PackPages(model, request.Asked.Language, request.Browser);
-        var own = await pages.PrintAsync(cancellation);
+        steps.Begin(RunStage.Printing, model.Front.Count + model.Back.Count);
+        var own = await pages.PrintAsync(() => steps.Next(), cancellation);
         var bag = new PackBag(pack, request.Asked, register, await pages.IndexAsync());
-        var steps = new Steps(copy.Parts + (own?.Front.Count ?? 0) + (own?.Back.Count ?? 0) + pack.Enclosed.Count, request.Progress);
-        void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, steps.Next, cancellation));
+        steps.Begin(RunStage.Writing, copy.Parts + (own?.Front.Count ?? 0) + (own?.Back.Count ?? 0) + pack.Enclosed.Count);
+        void Next() => steps.Next();
+        void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, Next, cancellation));
         if (own is not var (front, back))
         {
             WriteBag();
@@ -122,7 +150,7 @@ public static class BuildPack
         // Neither file gets its name before both are whole.
         request.Outputs.WriteStream(request.CopyFile, to =>
         {
-            copy.Write(to, paged, front, back, steps.Next, cancellation);
+            copy.Write(to, paged, front, back, Next, cancellation);
             WriteBag();
         });
         return new([.. leftOut, .. NotInCopy(paged)], null, null) { Contents = paged, HasCopy = true };
@@ -134,12 +162,4 @@ public static class BuildPack
             .Select(d => d.Number)
             .Concat(pack.Evidence.Where(e => e.Page is null).Select(e => e.Name))
             .Select(name => (Message)$"{name} is in the ZIP and not in the reading copy: its pages cannot be put together with others");
-
-    /// <summary>Counts what is done.</summary>
-    private sealed class Steps(int all, Action<int, int>? told)
-    {
-        private int _done;
-
-        public void Next() => told?.Invoke(++_done, all);
-    }
 }

@@ -25,6 +25,7 @@ public static class IssueDocuments
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
         IssuedInto.Require(request.OutFolder, request.RegisterPath, request.Today);
+        var steps = RunSteps.From(RunStage.Reading, request.Progress);
         var read = request.Read ?? ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (CheckFirst(read, request) is { } nothing)
             return nothing;
@@ -38,7 +39,13 @@ public static class IssueDocuments
             request.Names
         );
         var refused = new List<Refusal>();
-        var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
+        var failure = await run.IssueAsync(
+            read,
+            (input, ended) => Compose(input, ended, request, refused, steps),
+            input => Composed(input, request).Jobs.Count(request.Wants),
+            steps,
+            cancellation
+        );
         return await RecordAsync(run, [.. refused, .. run.Prints.Refused], failure, request, cancellation);
     }
 
@@ -52,16 +59,27 @@ public static class IssueDocuments
         var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
         if (!isReadable)
             return new IssueResult(inputs, [], [], [], [], null);
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Style.Reading, i.Photos.Of)).ToList();
+        var compositions = inputs.Select(i => Composed(i, request)).ToList();
         return compositions.Exists(c => c.Jobs.Any(request.Wants))
             ? null
             : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
     }
 
-    private static IReadOnlyList<DocumentJob> Compose(CheckedInput input, EndedLines ended, IssueRequest request, List<Refusal> refused)
+    private static Composition Composed(CheckedInput input, IssueRequest request) =>
+        ComposeDocuments.Of(input.Visit!, request.PerItem, request.Style.Reading, input.Photos.Of);
+
+    private static IReadOnlyList<DocumentJob> Compose(
+        CheckedInput input,
+        EndedLines ended,
+        IssueRequest request,
+        List<Refusal> refused,
+        RunSteps steps
+    )
     {
-        var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Style.Reading, input.Photos.Of);
-        refused.AddRange([.. composition.Refused, .. ended.Refused]);
+        var composition = Composed(input, request);
+        List<Refusal> here = [.. composition.Refused, .. ended.Refused];
+        refused.AddRange(here);
+        steps.Refuse(here.Count);
         return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
     }
 

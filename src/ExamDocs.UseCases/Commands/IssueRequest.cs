@@ -47,5 +47,8 @@ public sealed record IssueRequest
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
+    /// <summary>Told how far it is; null for nobody.</summary>
+    public Action<RunProgress>? Progress { get; init; }
+
     internal bool Wants(DocumentJob job) => Only.Count == 0 ? !job.Type.IsOnRequest : Only.Contains(job.Type.Kind, StringComparer.Ordinal);
 }

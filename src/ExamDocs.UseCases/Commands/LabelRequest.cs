@@ -1,6 +1,7 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.LabelSheets;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
@@ -52,4 +53,7 @@ public sealed record LabelRequest
 
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
+
+    /// <summary>Told how far it is; null for nobody.</summary>
+    public Action<RunProgress>? Progress { get; init; }
 }

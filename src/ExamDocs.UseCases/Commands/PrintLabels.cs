@@ -25,11 +25,13 @@ public static class PrintLabels
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
         request.Outputs.For(request.InputsOrNumbers, request.RegisterPath).Require(request.OutFile);
-        var (stock, objection) = StockFor(request);
+        // What was typed or scanned, where it is the number of a document and no file.
+        var asked = request.InputsOrNumbers.Select(a => (Asked: a, Code: File.Exists(a) ? null : CodeLine.Read(a))).ToList();
+        var codes = asked.Select(a => a.Code).OfType<CodeLine>().ToList();
+        var (stock, objection) = StockFor(request, codes.FirstOrDefault()?.Number);
         if (objection is not null)
             return LabelResult.Stopped(objection, []);
-        var asked = request.InputsOrNumbers.Select(a => (Asked: a, Code: CodeOf(a))).ToList();
-        var codes = asked.Select(a => a.Code).OfType<CodeLine>().ToList();
+        var steps = RunSteps.From(RunStage.Reading, request.Progress);
         var read = ReadVisits.From([.. asked.Where(a => a.Code is null).Select(a => a.Asked)], request.Rules);
         if (read.Any(v => v.Unreadable is not null))
             return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
@@ -37,15 +39,11 @@ public static class PrintLabels
         // A run that asks for numbered labels only issues nothing, and makes no register.
         if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
             return LabelResult.Stopped($"{codes[0].Number} is no label of a register here: there is none yet", []);
-        await using var run = RegisteredRun.Open(
-            request.RegisterPath,
-            folder: null,
-            request.Today,
-            request.Rules,
-            browser: request.Browser
-        );
+        await using var run = Open(request);
         var register = run.Register;
-        if (codes.Select(c => ObjectionTo(c, register.Find(c.Number), stock)).FirstOrDefault(o => o is not null) is { } other)
+        if (
+            codes.Select(c => ObjectionTo(c.Number, c.Item, register.Find(c.Number), stock)).FirstOrDefault(o => o is not null) is { } other
+        )
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
         foreach (var code in codes)
             DocumentVisit.Require(register, register.Find(code.Number));
@@ -53,7 +51,13 @@ public static class PrintLabels
             return LabelResult.Stopped(unusable, DecideRun.Check(read, register, request.Today, request.Rules));
 
         var others = new List<DocumentJob>();
-        var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
+        var failure = await run.IssueAsync(
+            read,
+            (input, ended) => Compose(input.Visit!, ended, request, stock, others),
+            input => Jobs(input.Visit!, request).Count(j => j.Type == stock.Format.Type),
+            steps,
+            cancellation
+        );
         Issued[] labels = [.. codes.Select(c => new Issued(register.FindByNumber(c.Number)!, IssuedNow: false)), .. run.Prints.Documents];
         await using var faces = new PrintFaces(stock, request.Rules, request.Today, request.Browser);
         var placed = failure is null ? await ToPlaceAsync(labels, stock, run, faces, cancellation) : [];
@@ -89,9 +93,6 @@ public static class PrintLabels
         return placed;
     }
 
-    /// <summary>What was typed or scanned, where it is the number of a document and no file.</summary>
-    private static CodeLine? CodeOf(string asked) => File.Exists(asked) ? null : CodeLine.Read(asked);
-
     /// <summary>The labels of a visit for the stock; those for another are only named.</summary>
     private static IReadOnlyList<DocumentJob> Compose(
         DeterminedVisit visit,
@@ -101,9 +102,7 @@ public static class PrintLabels
         List<DocumentJob> others
     )
     {
-        var jobs = ComposeDocuments
-            .Labels(visit, request.Style.Reading)
-            .Concat(ComposeDocuments.DueLabels(visit))
+        var jobs = Jobs(visit, request)
             .Select(j => j.In(request.Style))
             .Select(ended.Without)
             .OfType<DocumentJob>()
@@ -112,10 +111,15 @@ public static class PrintLabels
         return [.. jobs[true]];
     }
 
+    private static RegisteredRun Open(LabelRequest request) =>
+        RegisteredRun.Open(request.RegisterPath, null, request.Today, request.Rules, browser: request.Browser);
+
+    private static IEnumerable<DocumentJob> Jobs(DeterminedVisit visit, LabelRequest request) =>
+        ComposeDocuments.Labels(visit, request.Style.Reading).Concat(ComposeDocuments.DueLabels(visit));
+
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>
-    private static (LabelStock Stock, string? Objection) StockFor(LabelRequest request)
+    private static (LabelStock Stock, string? Objection) StockFor(LabelRequest request, string? first)
     {
-        var first = request.InputsOrNumbers.Select(CodeOf).FirstOrDefault(c => c is not null)?.Number;
         var format = LabelFormat.Of(request.Kind)
             ?? request.Stock?.Stock?.Format
             ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0])
@@ -128,9 +132,6 @@ public static class PrintLabels
             : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}"
         );
     }
-
-    private static string? ObjectionTo(CodeLine code, DocumentStatus? document, LabelStock stock) =>
-        ObjectionTo(code.Number, code.Item, document, stock);
 
     private static string? ObjectionTo(string asked, string? item, DocumentStatus? document, LabelStock stock) =>
         LabelFormat.Of(document is { State: DocumentState.Issued } ? document.Kind : null) switch

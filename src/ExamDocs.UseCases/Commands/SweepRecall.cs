@@ -6,6 +6,7 @@ using ExamDocs.Documents.Browsing;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Recalling;
@@ -13,33 +14,6 @@ using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
-
-/// <summary>What the user asks of a sweep.</summary>
-public sealed record SweepRequest
-{
-    public required SafetyNotice Notice { get; init; }
-
-    public required string RegisterPath { get; init; }
-
-    /// <summary>The day of the sweep.</summary>
-    public required LocalDate Today { get; init; }
-
-    /// <summary>Folder the files go to, as the user typed it; made where it is missing.</summary>
-    public required string OutFolder { get; init; }
-
-    /// <summary>
-    /// The competent person who takes the items out of use: the name at least. What is left out comes from the register, where it knows
-    /// a person of this name.
-    /// </summary>
-    public required Person Examiner { get; init; }
-
-    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
-
-    public PrintStyle Style { get; init; } = new();
-
-    /// <summary>As <see cref="IssueRequest.Browser"/>.</summary>
-    public Browser? Browser { get; init; }
-}
 
 /// <summary>What a sweep did.</summary>
 /// <param name="Items">Every item of the register, the affected first.</param>
@@ -192,6 +166,8 @@ public static class SweepRecall
                 Rules = request.Rules,
                 Style = request.Style,
                 Browser = request.Browser,
+                // That nobody may have a report of what was not examined is no news here.
+                Progress = request.Progress is { } told ? progress => told(progress with { Refused = 0 }) : null,
                 Only = Papers,
             },
             cancellation

@@ -48,6 +48,9 @@ internal sealed class PrintRun : IAsyncDisposable
 
     public IReadOnlyList<Issued> Documents => _documents;
 
+    /// <summary>Called after each job: it is issued, was issued before, or is held back.</summary>
+    public Action? JobDone { get; set; }
+
     /// <inheritdoc cref="HeldBack.Unprintable"/>
     public IReadOnlyList<string> Unprintable => _heldBack.Unprintable;
 
@@ -63,7 +66,7 @@ internal sealed class PrintRun : IAsyncDisposable
     {
         try
         {
-            await _queue.RunAsync(jobs, AddAsync, cancellation);
+            await _queue.RunAsync(jobs, SettleAsync, cancellation);
             return null;
         }
         // A register that no longer holds what it should is not a reason to run again, and stops the whole command.
@@ -85,6 +88,12 @@ internal sealed class PrintRun : IAsyncDisposable
 
     /// <summary>The bytes of a document, as issued.</summary>
     public byte[] Content(IssuedDocument document) => _register.Content(document);
+
+    private async Task SettleAsync(PrintInHand print, NumberedOutcome? outcome, CancellationToken cancellation)
+    {
+        await AddAsync(print, outcome, cancellation);
+        JobDone?.Invoke();
+    }
 
     /// <summary>Adds what came of a job, with the copy that has to go with it.</summary>
     private async Task AddAsync(PrintInHand print, NumberedOutcome? outcome, CancellationToken cancellation)

@@ -10,6 +10,9 @@ public static class RunFailure
     /// <summary>Ends a sentence that says what to do first.</summary>
     public const string GoOn = "run the command again to go on";
 
+    /// <summary>The user stopped the run.</summary>
+    public const string ByUser = "stopped by the user";
+
     /// <summary>ENOSPC of POSIX, and ERROR_DISK_FULL of Windows as a result code.</summary>
     private static readonly int[] NoSpaceLeft = [28, unchecked((int)0x80070070)];
 

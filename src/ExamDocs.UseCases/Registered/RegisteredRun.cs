@@ -83,26 +83,51 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// </summary>
     /// <param name="read">Readable inputs.</param>
     /// <param name="compose">The jobs of a visit, without what a later visit has ended.</param>
+    /// <param name="expected">How many jobs a visit is expected to have.</param>
+    /// <param name="steps">Told what is done.</param>
     /// <param name="cancellation">Stops it between two documents.</param>
     /// <returns>Why it stopped before the last document; null where it did not.</returns>
     public async Task<string?> IssueAsync(
         IReadOnlyList<ReadVisits> read,
         Func<CheckedInput, EndedLines, IReadOnlyList<DocumentJob>> compose,
+        Func<CheckedInput, int> expected,
+        RunSteps steps,
         CancellationToken cancellation
     )
     {
+        steps.Begin(RunStage.Checking);
         var decided = DecideRun.Remember(read, Register, _today, _rules);
         _inputs = [.. decided.Inputs];
         _remarks.AddRange(decided.Remarks(Register));
+        steps.Begin(RunStage.Printing, _inputs.Sum(expected));
+        Prints.JobDone = () => steps.Next(Prints.Refused.Count);
         foreach (var n in decided.InOrder())
         {
+            var before = expected(_inputs[n]);
             _inputs[n] = decided.Naming(Register, n);
             var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
             _corrections.Take(visit, number, _inputs[n].Photos.Of);
-            if (await Prints.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
+            var jobs = compose(_inputs[n], EndedLines.Of(Register, number, visit));
+            steps.Expect(jobs.Count - before);
+            if (await PrintAsync(jobs, cancellation) is { } failure)
                 return failure;
         }
+        steps.Begin(RunStage.Writing);
         return null;
+    }
+
+    /// <summary>A run that is stopped finishes the documents in hand, so that no number is void for it.</summary>
+    private async Task<string?> PrintAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
+    {
+        try
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return await Prints.RunAsync(jobs, cancellation);
+        }
+        catch (OperationCanceledException)
+        {
+            return RunFailure.ByUser;
+        }
     }
 
     /// <summary>Takes back documents that the corrected records no longer justify.</summary>

@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.Workbench.Desk;
@@ -14,14 +15,17 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
     /// <param name="visit">The visit.</param>
     /// <param name="perItem">One report for each item.</param>
     /// <param name="reason">Why an earlier version is corrected; null for nothing.</param>
-    public void Start(DeskVisit visit, bool perItem, string? reason) =>
-        _runs.Start(visit.Id, New(visit), stopping => RunAsync(visit, perItem, reason, stopping));
+    public void Start(DeskVisit visit, bool perItem, string? reason)
+    {
+        var run = New(visit);
+        _runs.Start(visit.Id, run, stopping => RunAsync(visit, perItem, reason, run.Tell, stopping));
+    }
 
     /// <summary>A run of a visit as it lies on the desk now.</summary>
     internal static LongRun<IssueResult> New(DeskVisit visit)
     {
         var stamp = visit.Stamp;
-        return new(visit.DocumentFolder, () => !string.Equals(stamp, visit.Stamp, StringComparison.Ordinal));
+        return new(() => !string.Equals(stamp, visit.Stamp, StringComparison.Ordinal));
     }
 
     public ValueTask DisposeAsync() => _runs.DisposeAsync();
@@ -30,6 +34,7 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
         DeskVisit visit,
         bool perItem,
         string? reason,
+        Action<RunProgress> told,
         CancellationToken stopping
     )
     {
@@ -45,6 +50,7 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
                 Style = who.Style(request.Now()),
                 PerItem = perItem,
                 Reason = reason,
+                Progress = told,
             },
             stopping
         );

@@ -1,9 +1,11 @@
+using ExamDocs.UseCases.Issuing;
+
 namespace ExamDocs.Workbench.Desk;
 
-/// <summary>Work that issues documents: under way, or done.</summary>
-/// <param name="folder">Where its documents go.</param>
+/// <summary>Work that takes its time: under way, or done.</summary>
 /// <param name="isOutdated">Whether what it was made from has changed since; null where it cannot.</param>
-public sealed class LongRun<TResult>(string folder, Func<bool>? isOutdated = null) : IDisposable
+/// <param name="undo">Takes away what it has begun, where nothing comes of it; null where what is out stays out.</param>
+public sealed class LongRun<TResult>(Func<bool>? isOutdated = null, Action? undo = null) : IDisposable
     where TResult : class
 {
     private readonly CancellationTokenSource _stop = new();
@@ -20,11 +22,15 @@ public sealed class LongRun<TResult>(string folder, Func<bool>? isOutdated = nul
 
     public bool IsAtWork => Result is null && Failure is null;
 
-    /// <summary>Documents in the folder by now.</summary>
-    public int Documents => Directory.Exists(folder) ? Directory.EnumerateFiles(folder, "*.pdf").Count() : 0;
+    /// <summary>How far it is; null while it waits for other work.</summary>
+    public RunProgress? Progress { get; private set; }
+
+    public void Tell(RunProgress progress) => Progress = progress;
 
     /// <summary>The document in hand is finished; what is out stays out.</summary>
     public void Stop() => _stop.Cancel();
+
+    internal void Undo() => undo?.Invoke();
 
     public void Dispose() => _stop.Dispose();
 }

@@ -40,12 +40,30 @@ internal sealed class LongRuns<TResult> : IAsyncDisposable
 
     private async Task RunAsync(LongRun<TResult> run, Func<CancellationToken, Task<(TResult Result, string? Failure)>> work)
     {
+        var (result, failure) = await DoneAsync(run, work);
+        try
+        {
+            if (failure is not null)
+                run.Undo();
+        }
+        catch (Exception e) when (RunFailure.Is(e))
+        {
+            failure = RunFailure.Sentence(e);
+        }
+        (run.Result, run.Failure) = (result, failure);
+    }
+
+    private async Task<(TResult? Result, string? Failure)> DoneAsync(
+        LongRun<TResult> run,
+        Func<CancellationToken, Task<(TResult Result, string? Failure)>> work
+    )
+    {
         try
         {
             await _one.WaitAsync(run.Stopping);
             try
             {
-                (run.Result, run.Failure) = await work(run.Stopping);
+                return await work(run.Stopping);
             }
             finally
             {
@@ -55,7 +73,7 @@ internal sealed class LongRuns<TResult> : IAsyncDisposable
         catch (Exception e)
         {
             // Whatever it is, the page must not wait for ever.
-            run.Failure = await FailureOfAsync(e);
+            return (null, await FailureOfAsync(e));
         }
     }
 
@@ -63,7 +81,7 @@ internal sealed class LongRuns<TResult> : IAsyncDisposable
     private static async Task<string> FailureOfAsync(Exception failure)
     {
         if (failure is OperationCanceledException)
-            return "stopped as asked; what is out is whole, issue again to go on";
+            return RunFailure.ByUser;
         if (failure is OutputRefusedException)
             return failure.Message;
         if (RunFailure.Is(failure))

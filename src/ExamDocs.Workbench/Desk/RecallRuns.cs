@@ -1,5 +1,6 @@
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Workbench.Desk;
 
@@ -11,11 +12,19 @@ internal sealed class RecallRuns(WorkbenchRequest request, Who who) : IAsyncDisp
     public LongRun<SweepResult>? Of(KeptNotice notice) => _runs.Of(notice.Id);
 
     /// <summary>Starts, unless it is at work already.</summary>
-    public void Start(KeptNotice notice) => _runs.Start(notice.Id, new(notice.PaperFolder), stopping => RunAsync(notice, stopping));
+    public void Start(KeptNotice notice)
+    {
+        var run = new LongRun<SweepResult>();
+        _runs.Start(notice.Id, run, stopping => RunAsync(notice, run.Tell, stopping));
+    }
 
     public ValueTask DisposeAsync() => _runs.DisposeAsync();
 
-    private async Task<(SweepResult Result, string? Failure)> RunAsync(KeptNotice notice, CancellationToken stopping)
+    private async Task<(SweepResult Result, string? Failure)> RunAsync(
+        KeptNotice notice,
+        Action<RunProgress> told,
+        CancellationToken stopping
+    )
     {
         var now = who.Now;
         var result = await SweepRecall.RunAsync(
@@ -33,6 +42,7 @@ internal sealed class RecallRuns(WorkbenchRequest request, Who who) : IAsyncDisp
                 },
                 Rules = request.Rules,
                 Style = who.Style(request.Now()),
+                Progress = told,
             },
             stopping
         );

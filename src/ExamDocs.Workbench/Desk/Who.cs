@@ -59,9 +59,11 @@ internal sealed class Who(WorkbenchRequest request)
 
     /// <summary>How documents are printed.</summary>
     /// <param name="now">The present time.</param>
-    public PrintStyle Style(Instant now)
+    /// <param name="tag">In which language; null for that of whoever works here.</param>
+    public PrintStyle Style(Instant now, string? tag = null)
     {
-        var language = ReadPrintStyle.Languages.Contains(Now.Language, StringComparer.Ordinal) ? Now.Language : "en";
+        var asked = tag ?? Now.Language;
+        var language = ReadPrintStyle.Languages.Contains(asked, StringComparer.Ordinal) ? asked : "en";
         var read = ReadPrintStyle.From(
             new PrintStyleRequest { Language = language, LetterheadFile = System.IO.File.Exists(Letterhead) ? Letterhead : null },
             now

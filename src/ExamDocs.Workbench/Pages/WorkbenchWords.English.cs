@@ -86,9 +86,6 @@ public abstract partial class WorkbenchWords
         public override string Reason => "Why it is corrected";
         public override string ReasonHow => "Only where an earlier version was issued; printed on what replaces it.";
 
-        public override string Issuing(int documents) =>
-            Text($"Issuing: {documents} {(documents == 1 ? "document" : "documents")} so far.");
-
         public override string IssuingGoesOn => "You may close this page: it goes on.";
         public override string Stop => "Stop after the document in hand";
 

@@ -89,9 +89,6 @@ public abstract partial class WorkbenchWords
         public override string ReasonHow =>
             "Seulement si une version antérieure a été émise\u00A0; le motif est imprimé sur ce qui la remplace.";
 
-        public override string Issuing(int documents) =>
-            Text($"Émission en cours\u00A0: {documents} {(documents == 1 ? "document" : "documents")} jusqu’ici.");
-
         public override string IssuingGoesOn => "Vous pouvez fermer cette page\u00A0: cela continue.";
         public override string Stop => "Arrêter après le document en cours";
 

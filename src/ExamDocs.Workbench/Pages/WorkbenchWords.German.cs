@@ -91,9 +91,6 @@ public abstract partial class WorkbenchWords
         public override string ReasonHow =>
             "Nur wo schon eine frühere Fassung ausgestellt wurde; der Grund steht auf dem, was sie ersetzt.";
 
-        public override string Issuing(int documents) =>
-            Text($"Wird ausgestellt: bisher {documents} {(documents == 1 ? "Dokument" : "Dokumente")}.");
-
         public override string IssuingGoesOn => "Sie können diese Seite schließen: es geht weiter.";
         public override string Stop => "Nach dem laufenden Dokument anhalten";
 

@@ -67,7 +67,6 @@ public abstract partial class WorkbenchWords
     public abstract string PerItem { get; }
     public abstract string Reason { get; }
     public abstract string ReasonHow { get; }
-    public abstract string Issuing(int documents);
     public abstract string IssuingGoesOn { get; }
     public abstract string Stop { get; }
     public abstract string Stopped(string why);

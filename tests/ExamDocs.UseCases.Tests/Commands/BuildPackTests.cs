@@ -4,11 +4,13 @@ using System.Text.Json.Nodes;
 using ClosedXML.Excel;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Company.Packing;
 using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
 using UglyToad.PdfPig;
 using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
 
@@ -171,6 +173,17 @@ public sealed class BuildPackTests : IDisposable
         Assert.Contains($"<html lang=\"{tag}\"", Encoding.UTF8.GetString(files["data/index.html"]), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Employers_to_choose_from_are_those_that_have_kit_and_not_whoever_hires_it_out()
+    {
+        _story.Import(new StoryVisit("V-8", "2026-05-12", "BIRCH LANE").Harness("H-8", "S800"), "2026-05-12");
+        _story.Import(
+            new StoryVisit("V-9", "2026-05-13", "Birch Lane Ltd").HiredFrom("Larch Hire Ltd").Harness("H-9", "S900"),
+            "2026-05-13"
+        );
+        Assert.Equal([PackStory.Employer, "Birch Lane Ltd"], BuildPack.Employers(_story.Register, new LocalDate(2026, 5, 14)));
+    }
+
     [Theory]
     [InlineData("pack.zip")]
     [InlineData("pack-reading-copy.pdf")]
@@ -190,9 +203,9 @@ public sealed class BuildPackTests : IDisposable
             using var source = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
             var request = Request("pack.zip") with
             {
-                Progress = (done, _) =>
+                Progress = progress =>
                 {
-                    if (done == stop)
+                    if (progress.Stage is RunStage.Writing && progress.Done == stop)
                         source.Cancel();
                 },
             };

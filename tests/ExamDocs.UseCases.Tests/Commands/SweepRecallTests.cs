@@ -7,6 +7,7 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
@@ -227,10 +228,20 @@ public sealed class SweepRecallTests : IDisposable
         Import(Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", "Q151"));
         using var stopped = new CancellationTokenSource();
         await stopped.CancelAsync();
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => SweepRecall.RunAsync(Request(Sweep, Notice()), stopped.Token));
+        var first = await SweepRecall.RunAsync(Request(Sweep, Notice()), stopped.Token);
+        Assert.Equal((RunFailure.ByUser, 0, null), (first.Issued!.Failure, first.Issued.Documents.Count, first.File));
         Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
-        var result = await SweepAsync(Afterwards);
+        var told = new List<RunProgress>();
+        var result = await SweepRecall.RunAsync(
+            Request(Afterwards, Notice()) with
+            {
+                Progress = told.Add,
+            },
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(4, result.Issued!.Documents.Count);
+        Assert.Contains(told, t => t is { Stage: RunStage.Printing, Done: 4, Of: 4 });
+        Assert.All(told, t => Assert.Equal(0, t.Refused));
         Assert.NotNull(result.File);
         Assert.Null((await SweepAsync(Afterwards)).Issued);
     }

@@ -18,11 +18,13 @@ internal sealed class PackPages(PackModel model, Language language, Browser? ope
     /// <summary>The page that a browser opens.</summary>
     public Task<string> IndexAsync() => language.InAsync(() => _renderer.HtmlAsync(model));
 
+    /// <param name="done">Called after each stretch.</param>
+    /// <param name="cancellation">Stops between two of them.</param>
     /// <returns>The pages before and behind the documents, as PDFs; null where not all of them can be printed whole.</returns>
     /// <exception cref="PrintException">The browser failed.</exception>
-    public async Task<(IReadOnlyList<byte[]> Front, IReadOnlyList<byte[]> Back)?> PrintAsync(CancellationToken cancellation) =>
-        await PrintAsync(model.Front, _renderer.FrontAsync, cancellation) is { } front
-        && await PrintAsync(model.Back, _renderer.BackAsync, cancellation) is { } back
+    public async Task<(IReadOnlyList<byte[]> Front, IReadOnlyList<byte[]> Back)?> PrintAsync(Action done, CancellationToken cancellation) =>
+        await PrintAsync(model.Front, _renderer.FrontAsync, done, cancellation) is { } front
+        && await PrintAsync(model.Back, _renderer.BackAsync, done, cancellation) is { } back
             ? (front, back)
             : null;
 
@@ -35,6 +37,7 @@ internal sealed class PackPages(PackModel model, Language language, Browser? ope
     private async Task<IReadOnlyList<byte[]>?> PrintAsync(
         IReadOnlyList<PackStretch> stretches,
         Func<PackModel, PackStretch, Task<string>> render,
+        Action done,
         CancellationToken cancellation
     )
     {
@@ -45,6 +48,7 @@ internal sealed class PackPages(PackModel model, Language language, Browser? ope
             if (await _pages.PrintUnfinishedAsync(html, cancellation) is not ({ } pdf, _))
                 return null;
             printed.Add(pdf);
+            done();
         }
         return printed;
     }
