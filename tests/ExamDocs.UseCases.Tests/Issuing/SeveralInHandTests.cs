@@ -145,16 +145,12 @@ public sealed class SeveralInHandTests(ExampleIssued example) : IDisposable
         return kills;
     }
 
-    /// <summary>Another document of the same label: it says another time.</summary>
+    /// <summary>Another document that looks like the same label.</summary>
     private static DocumentJob Numbered(DocumentJob job, int number) =>
         job with
         {
             Compose = async (renderer, identity) =>
-                (await job.Compose(renderer, identity)).Replace(
-                    "</main>",
-                    FormattableString.Invariant($"<p style=\"font-size: 5pt\">{number}</p></main>"),
-                    StringComparison.Ordinal
-                ),
+                FormattableString.Invariant($"{await job.Compose(renderer, identity)}<!-- {number} -->"),
         };
 
     /// <summary>The job with another page once it has its number; its draft is as ever.</summary>
