@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ExamDocs.Cli;
-using ExamDocs.Cli.Commands;
 
 var root = new RootCommand(
     "Checks what a competent person recorded, determines what may stay in service, and issues the documents. "
@@ -10,27 +9,13 @@ var root = new RootCommand(
     CommonOptions.Register,
     CommonOptions.LanguageTag,
     CommonOptions.Quiet,
-    CheckCommand.Create(),
-    IssueCommand.Create(),
-    LabelCommand.Create(),
-    BlankCommand.Create(),
-    AdoptCommand.Create(),
-    VerifyCommand.Create(),
-    FindCommand.Create(),
-    DueCommand.Create(),
-    RecallCommand.Create(),
-    SparesCommand.Create(),
-    TeachCommand.Create(),
-    PackCommand.Create(),
-    RegisterCommand.Create(),
-    ModelsCommand.Create(),
-    CriteriaCommand.Create(),
-    RulesCommand.Create(),
-    WorkbenchCommand.Create(),
 };
 
 var doubleClick = DoubleClick.OfThisProcess;
-var parsed = root.Parse(doubleClick.Meaning(args));
+var words = doubleClick.Meaning(args);
+foreach (var command in CommandIndex.For(words))
+    root.Subcommands.Add(command);
+var parsed = root.Parse(words);
 var wrong = CommandLineErrors.In(parsed);
 if (wrong.Count > 0)
 {
