@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Cli;
+using ExamDocs.Cli.Commands;
 
 var root = new RootCommand(
     "Checks what a competent person recorded, determines what may stay in service, and issues the documents. "

@@ -1,4 +1,6 @@
-namespace ExamDocs.Cli.Tests;
+using ExamDocs.Cli.Commands;
+
+namespace ExamDocs.Cli.Tests.Commands;
 
 /// <summary>Which commands are made for what was typed.</summary>
 public sealed class CommandIndexTests

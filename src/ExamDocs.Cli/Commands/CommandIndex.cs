@@ -1,7 +1,6 @@
 using System.CommandLine;
-using ExamDocs.Cli.Commands;
 
-namespace ExamDocs.Cli;
+namespace ExamDocs.Cli.Commands;
 
 /// <summary>Every command, in the order in which help lists them.</summary>
 internal static class CommandIndex
@@ -28,8 +27,8 @@ internal static class CommandIndex
     ];
 
     /// <summary>
-    /// The commands that the words may mean. Where the first word is a command, only that one is made: making one reads what its help lists,
-    /// such as the stocks of labels.
+    /// The commands that the words may mean. Where the first word is a command, only that one is made: making one reads what its help
+    /// lists, such as the stocks of labels.
     /// </summary>
     public static IEnumerable<Command> For(IReadOnlyList<string> words)
     {
