@@ -45,21 +45,6 @@ if (args is ["pack"])
     PackRun.All(Root());
     return 0;
 }
-if (args is ["due-one", var dueRegister])
-{
-    DueRun.One(dueRegister);
-    return 0;
-}
-if (args is ["due-make", var madeRegister, var many])
-{
-    DueRun.Make(Root(), madeRegister, int.Parse(many, CultureInfo.InvariantCulture));
-    return 0;
-}
-if (args is ["due"])
-{
-    DueRun.All(Root(), 10_000, 100_000);
-    return 0;
-}
 if (args is ["issue-loop", var html, var printedTo])
 {
     await PrintLoop.AllAsync(html, printedTo);
@@ -75,6 +60,21 @@ if (args is ["issue", .. var asked])
     var rounds = asked is [var first, ..] ? int.Parse(first, NumberStyles.None, CultureInfo.InvariantCulture) : 5;
     var cases = asked.Length > 1 ? asked[1..] : ["report:1", "report:10", "report:100", "due-label:100", "schedule:2000"];
     await IssueRun.AllAsync(Root(), rounds, [.. cases.Select(IssueCase.Parse)]);
+    return 0;
+}
+if (args is ["due-one", var dueRegister])
+{
+    DueRun.One(dueRegister);
+    return 0;
+}
+if (args is ["due-make", var madeRegister, var many])
+{
+    DueRun.Make(Root(), madeRegister, int.Parse(many, CultureInfo.InvariantCulture));
+    return 0;
+}
+if (args is ["due"])
+{
+    DueRun.All(Root(), 10_000, 100_000);
     return 0;
 }
 if (args is ["workbench"])
