@@ -10,27 +10,13 @@ var root = new RootCommand(
     CommonOptions.Register,
     CommonOptions.LanguageTag,
     CommonOptions.Quiet,
-    CheckCommand.Create(),
-    IssueCommand.Create(),
-    LabelCommand.Create(),
-    BlankCommand.Create(),
-    AdoptCommand.Create(),
-    VerifyCommand.Create(),
-    FindCommand.Create(),
-    DueCommand.Create(),
-    RecallCommand.Create(),
-    SparesCommand.Create(),
-    TeachCommand.Create(),
-    PackCommand.Create(),
-    RegisterCommand.Create(),
-    ModelsCommand.Create(),
-    CriteriaCommand.Create(),
-    RulesCommand.Create(),
-    WorkbenchCommand.Create(),
 };
 
 var doubleClick = DoubleClick.OfThisProcess;
-var parsed = root.Parse(doubleClick.Meaning(args));
+var words = doubleClick.Meaning(args);
+foreach (var command in CommandIndex.For(words))
+    root.Subcommands.Add(command);
+var parsed = root.Parse(words);
 var wrong = CommandLineErrors.In(parsed);
 if (wrong.Count > 0)
 {

@@ -130,7 +130,8 @@ public sealed class DetermineVisits
     private bool Decide(int n, IReadOnlyList<KnownVisit> others)
     {
         var known = WhatIsKnown.Of(_visits[n].Record, others);
-        var text = JsonSerializer.Serialize(known.History, RuleJson.Options);
+        // One visit alone is decided once: there is nothing to compare with.
+        var text = _visits.Count > 1 ? JsonSerializer.Serialize(known.History, RuleJson.Options) : "";
         if (string.Equals(text, _state[n].History, StringComparison.Ordinal))
             return false;
         var visit = Determine.Visit(_visits[n].Record, _visits[n].Reading, known.History with { Asked = _known?.Asked }, _asOf, _rules);

@@ -54,8 +54,8 @@ public static class Catalogue
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"criteria/{id}.json")
             ?? throw new InvalidOperationException($"the catalogue names {id}, and there is no Criteria/Data/{id}.json");
-        var category = JsonSerializer.Deserialize<Category>(stream, RuleJson.Options)
-            ?? throw new InvalidOperationException($"Criteria/Data/{id}.json is empty");
+        using var file = RuleMembers.Parse(stream);
+        var category = CategoryData.Read(file.RootElement);
         return string.Equals(category.Id, id, StringComparison.Ordinal)
             ? category
             : throw new InvalidOperationException($"Criteria/Data/{id}.json calls itself {category.Id}");

@@ -9,6 +9,8 @@ namespace ExamDocs.Core.Records;
 /// <summary>How categories and regimes stand in their data files: unknown and doubled members are errors.</summary>
 public static class RuleJson
 {
+    internal const int MaxDepth = 32;
+
     public static JsonSerializerOptions Options { get; } =
         new()
         {
@@ -16,7 +18,7 @@ public static class RuleJson
             UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
             AllowDuplicateProperties = false,
             RespectNullableAnnotations = true,
-            MaxDepth = 32,
+            MaxDepth = MaxDepth,
             WriteIndented = true,
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
             Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false), new Days() },

@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Text.Json;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Regimes;
@@ -33,8 +32,8 @@ public static class RegimeIndex
     {
         if (data is null)
             throw new InvalidOperationException($"the index names {id}, and there is no Regimes/Data/{id}.json");
-        var regime = JsonSerializer.Deserialize<Regime>(data, RuleJson.Options)
-            ?? throw new InvalidOperationException($"Regimes/Data/{id}.json is empty");
+        using var file = RuleMembers.Parse(data);
+        var regime = RegimeData.Read(file.RootElement);
         var faults = SoundRegime.Faults(regime);
         return faults.Count == 0 && string.Equals(regime.Id, id, StringComparison.Ordinal)
             ? regime

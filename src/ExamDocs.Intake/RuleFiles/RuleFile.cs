@@ -25,10 +25,11 @@ public static class RuleFile
     private const int MostFaults = 10;
 
     /// <param name="utf8">The file's bytes.</param>
-    public static RuleFile<Regime> Regime(ReadOnlyMemory<byte> utf8) => Read<Regime>(utf8, RuleSchema.Regime, RegimeFaults.Of);
+    public static RuleFile<Regime> Regime(ReadOnlyMemory<byte> utf8) => Read(utf8, RuleSchema.Regime, RegimeFaults.Of, RegimeData.Read);
 
     /// <param name="utf8">The file's bytes.</param>
-    public static RuleFile<Category> Category(ReadOnlyMemory<byte> utf8) => Read<Category>(utf8, RuleSchema.Category, SoundCategory.Faults);
+    public static RuleFile<Category> Category(ReadOnlyMemory<byte> utf8) =>
+        Read(utf8, RuleSchema.Category, SoundCategory.Faults, CategoryData.Read);
 
     /// <param name="utf8">The file's bytes.</param>
     public static RuleFile<Dictionary<string, IReadOnlyList<string>>> Headings(ReadOnlyMemory<byte> utf8) =>
@@ -48,7 +49,12 @@ public static class RuleFile
         return new(file?.Notice, faults);
     }
 
-    private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound)
+    private static RuleFile<T> Read<T>(
+        ReadOnlyMemory<byte> utf8,
+        RuleSchema schema,
+        Func<T, IReadOnlyList<string>> sound,
+        Func<JsonElement, T>? read = null
+    )
         where T : class
     {
         if (utf8.Length > MaxBytes)
@@ -63,15 +69,15 @@ public static class RuleFile
         var broken = schema.Faults(document.RootElement);
         if (broken.Count > 0)
             return Refused<T>(broken);
-        return Bind(document.RootElement, sound);
+        return Bind(document.RootElement, sound, read ?? (root => root.Deserialize<T>(RuleJson.Options)!));
     }
 
-    private static RuleFile<T> Bind<T>(JsonElement root, Func<T, IReadOnlyList<string>> sound)
+    private static RuleFile<T> Bind<T>(JsonElement root, Func<T, IReadOnlyList<string>> sound, Func<JsonElement, T> read)
         where T : class
     {
         try
         {
-            var value = root.Deserialize<T>(RuleJson.Options)!;
+            var value = read(root);
             var faults = sound(value);
             return faults.Count == 0 ? new RuleFile<T>(value, []) : Refused<T>(faults);
         }

@@ -159,7 +159,7 @@ public sealed class PartNumberLimitsTests
 
         Assert.Equal(["Use and care", "Another sheet"], item.LimitsSources.Select(s => s.Title));
         Assert.Equal(
-            (7, 4, 12, "Y", Records.Retying.Maker, false),
+            (7, 4, 12, "Y", Core.Records.Retying.Maker, false),
             (
                 item.Limits!.MaxUseYears,
                 item.Limits.MaxStorageYears,

@@ -6,6 +6,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Xml;
 using ExamDocs.Benchmarks;
+using ExamDocs.Benchmarks.Issuing;
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.Browsing;
@@ -42,6 +43,23 @@ if (args is ["pack-one", var packed])
 if (args is ["pack"])
 {
     PackRun.All(Root());
+    return 0;
+}
+if (args is ["issue-loop", var html, var printedTo])
+{
+    await PrintLoop.AllAsync(html, printedTo);
+    return 0;
+}
+if (args is ["issue-draw", var drawings, var drawnTo])
+{
+    DrawnDirectly.All(drawings, drawnTo);
+    return 0;
+}
+if (args is ["issue", .. var asked])
+{
+    var rounds = asked is [var first, ..] ? int.Parse(first, NumberStyles.None, CultureInfo.InvariantCulture) : 5;
+    var cases = asked.Length > 1 ? asked[1..] : ["report:1", "report:10", "report:100", "due-label:100", "schedule:2000"];
+    await IssueRun.AllAsync(Root(), rounds, [.. cases.Select(IssueCase.Parse)]);
     return 0;
 }
 if (args is ["due-one", var dueRegister])
