@@ -1,3 +1,4 @@
+using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -23,7 +24,12 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         return
         [
             .. all.Where(w => !IsDerived(w.Withdrawal) || !hasOwn)
-                .Select(w => WithDocuments(w, all))
+                .Select(w =>
+                    WithDocuments(w, all) with
+                    {
+                        SharesDay = all.Exists(other => IsForAnotherCause(w.Withdrawal, other.Withdrawal)),
+                    }
+                )
                 .OrderBy(w => w.On)
                 .ThenBy(w => w.Document, StringComparer.Ordinal)
                 .ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal),
@@ -58,11 +64,16 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         if (IsDerived(other.Withdrawal) && other.Withdrawal.On >= one.Withdrawal.On)
             return true;
         return other.Withdrawal.On == one.Withdrawal.On
+            && !IsForAnotherCause(one.Withdrawal, other.Withdrawal)
             && (
                 KnownVisit.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
                 || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal))
             );
     }
+
+    /// <summary>Two notices may withdraw a thing on one day: what makes good the fault of one leaves that of the other.</summary>
+    private static bool IsForAnotherCause(PastWithdrawal one, PastWithdrawal other) =>
+        one.On == other.On && !string.Equals(one.Notice, other.Notice, StringComparison.Ordinal);
 
     public IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
         [
@@ -173,6 +184,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
                     Parts = idHere is null ? outcome.Parts : [.. outcome.Parts.Select(part => idHere(entry.Visit, part))],
                     Documents = documents,
                     IsOfThisVisit = isOfThisVisit,
+                    Notice = RecallVisit.Read(entry.Visit.Record.Visit.Reference)?.Notice,
                 };
         }
         if (entry.DestroyedOn is { } day)
