@@ -16,6 +16,9 @@ internal sealed class RecallSweep
     private readonly IReadOnlyList<RecallVerdict> _alone;
     private readonly SweptIndex _index;
     private readonly IReadOnlyList<IReadOnlyList<int>> _parts;
+
+    /// <summary>By the place of a whole, the parts of another owner that say they are on it.</summary>
+    private readonly ILookup<int, int> _hired;
     private readonly IReadOnlyList<(UndecidedItem Item, RecallAnswer Answer)> _undecided;
 
     /// <param name="notice">The notice.</param>
@@ -27,6 +30,10 @@ internal sealed class RecallSweep
         _alone = [.. _answers.Select(a => a.Verdict)];
         _undecided = [.. undecided.Select(u => (u, RecallCheck.Of(notice, [u.Item])))];
         _index = new SweptIndex(things);
+        _hired = things
+            .Index()
+            .SelectMany(t => _index.OfAnotherOwner(t.Item).Select(whole => (whole, t.Index)))
+            .ToLookup(h => h.whole, h => h.Index);
         _parts = [.. things.Index().Select(t => PartsOf(t.Item, t.Index))];
         AddUndecidedParts();
         AddPartsAndLikes();
@@ -62,7 +69,13 @@ internal sealed class RecallSweep
     }
 
     private IReadOnlyList<int> PartsOf(SweptThing whole, int at) =>
-        [.. whole.Thing.Known.Parts.SelectMany(p => _index.WithId(p.Id, whole.Thing.Owner)).Where(part => part != at).Distinct()];
+        [
+            .. whole
+                .Thing.Known.Parts.SelectMany(p => _index.WithId(p.Id, whole.Thing.Owner))
+                .Concat(_hired[at])
+                .Where(part => part != at)
+                .Distinct(),
+        ];
 
     private bool Worsen(int at, RecallAnswer? answer)
     {

@@ -239,6 +239,26 @@ public sealed class SweepRecallTests : IDisposable
         Assert.Equal(Outcome.Fit, Import(back).Items[0].Outcome);
     }
 
+    /// <summary>A hired bridge on the employer's own harness, and one that another firm's visit recorded last.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_whole_goes_out_with_a_part_of_another_owner(bool hired)
+    {
+        var whole = Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear"));
+        if (!hired)
+            whole.Bridge("RB-1", "Q150", i => i.On("H-1"));
+        Import(whole);
+        Import(
+            hired
+                ? Visit("V-2", Spring).HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q150", i => i.On("H-1"))
+                : Visit("V-2", "2026-06-11", "Birch Ltd").Bridge("RB-1", "Q150")
+        );
+        await SweepAsync();
+        Assert.All(Found("H100"), i => Assert.True(i.Standing is Standing.Withdrawn or Standing.Held, $"{i.Id} {i.Standing} {i.Why}"));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
     [Fact]
     public async Task A_whole_is_held_with_a_part_that_may_be_named()
     {
