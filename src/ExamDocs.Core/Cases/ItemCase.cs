@@ -95,7 +95,7 @@ public sealed class ItemCase : ICase
         Context.Renewals.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
 
     /// <summary>
-    /// The date of the last examination before this one: as typed, else the latest earlier one in the record at which somebody looked at it.
+    /// The date of the last examination before this one: as typed, else the latest earlier one of the record, if somebody looked at it.
     /// </summary>
     public PartialDate? LastExamined
     {

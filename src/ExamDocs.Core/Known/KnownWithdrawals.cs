@@ -1,4 +1,3 @@
-using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -24,12 +23,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         return
         [
             .. all.Where(w => !IsDerived(w.Withdrawal) || !hasOwn)
-                .Select(w =>
-                    WithDocuments(w, all) with
-                    {
-                        SharesDay = all.Exists(other => IsForAnotherCause(w.Withdrawal, other.Withdrawal)),
-                    }
-                )
+                .Select(w => WithDocuments(w, all))
                 .OrderBy(w => w.On)
                 .ThenBy(w => w.Document, StringComparer.Ordinal)
                 .ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal),
@@ -49,6 +43,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         {
             Documents = documents,
             Document = told.Withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]),
+            SharesDay = all.Exists(o => !IsDerived(o.Withdrawal) && IsForAnotherCause(told.Withdrawal, o.Withdrawal)),
         };
     }
 
@@ -71,7 +66,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             );
     }
 
-    /// <summary>Two notices may withdraw a thing on one day: what makes good the fault of one leaves that of the other.</summary>
+    /// <summary>What makes good the fault of one notice leaves that of another.</summary>
     private static bool IsForAnotherCause(PastWithdrawal one, PastWithdrawal other) =>
         one.On == other.On && !string.Equals(one.Notice, other.Notice, StringComparison.Ordinal);
 

@@ -53,7 +53,7 @@ internal static class WithdrawalEnd
         };
     }
 
-    /// <summary>True where the release names the withdrawal: by a document, or else by its day where that says which one is meant.</summary>
+    /// <summary>True where the release names the withdrawal: by a document, or by its day where that tells which is meant.</summary>
     private static bool IsOf(Release release, PastWithdrawal withdrawal) =>
         release switch
         {

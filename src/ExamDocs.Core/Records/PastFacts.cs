@@ -25,7 +25,7 @@ public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate O
     /// <summary>Which maker's safety notice withdrew it, as a recall names it; null where none did.</summary>
     public string? Notice { get; init; }
 
-    /// <summary>Another notice, or an examination, withdrew it on the same day: then the day alone does not say which one is meant.</summary>
+    /// <summary>Another notice, or an examination, withdrew it on the same day: the day alone does not tell which is meant.</summary>
     public bool SharesDay { get; init; }
 
     /// <summary>Whether a document of this number withdrew it.</summary>

@@ -1,5 +1,5 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Recalls;
+using ExamDocs.Core.Records;
 
 namespace ExamDocs.Templates.Shared;
 

@@ -53,7 +53,7 @@ internal sealed class English : LabelPhrases
 
     public override string Regime(string law) => $"Examined under: {law}";
 
-    public override string TakenOutBy(string notice) => $"Not examined. By the maker's notice {notice}, taken out by:";
+    public override string TakenOutBy(string notice) => $"Not examined. By the maker's notice {notice}, taken out of use by:";
 
     public override string Law(string law) => $"Law: {law}";
 

@@ -58,7 +58,7 @@ internal sealed class French : LabelPhrases
 
     public override string Regime(string law) => $"Vérifié selon\u00A0: {law}";
 
-    public override string TakenOutBy(string notice) => $"Non vérifié. Par l’avis {notice} du fabricant, retiré par\u00A0:";
+    public override string TakenOutBy(string notice) => $"Non vérifié. Par l’avis {notice} du fabricant, mis à l’écart par\u00A0:";
 
     public override string Law(string law) => $"Droit\u00A0: {law}";
 

@@ -57,7 +57,8 @@ internal sealed class German : LabelPhrases
 
     public override string Regime(string law) => $"Geprüft nach: {law}";
 
-    public override string TakenOutBy(string notice) => $"Nicht geprüft. Durch Mitteilung {notice} des Herstellers, ausgesondert von:";
+    public override string TakenOutBy(string notice) =>
+        $"Nicht geprüft. Durch Mitteilung {notice} des Herstellers, aus dem Gebrauch genommen von:";
 
     public override string Law(string law) => $"Recht: {law}";
 

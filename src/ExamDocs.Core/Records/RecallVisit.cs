@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ExamDocs.Core.Recalls;
+namespace ExamDocs.Core.Records;
 
 /// <summary>
 /// The reference of a visit that records what a safety notice took out of use. Its end names the notice, its text and the items, so that
@@ -8,7 +8,7 @@ namespace ExamDocs.Core.Recalls;
 /// </summary>
 /// <param name="Reference">That of the notice, as typed.</param>
 /// <param name="Notice">Ten digits of maker and reference, however they are spelt.</param>
-/// <param name="Text">Ten digits of all that the notice says: a notice that names more kit under the same reference is another text.</param>
+/// <param name="Text">Ten digits of all that the notice says: one that names more kit under the same reference differs.</param>
 /// <param name="Items">Ten digits of the record.</param>
 public sealed partial record RecallVisit(string Reference, string Notice, string Text, string Items)
 {
