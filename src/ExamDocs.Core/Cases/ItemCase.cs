@@ -94,12 +94,14 @@ public sealed class ItemCase : ICase
     public IEnumerable<RowCase<Renewal>> Renewals =>
         Context.Renewals.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
 
-    /// <summary>The date of the last examination before this one: as typed, else the latest earlier one in the record.</summary>
+    /// <summary>
+    /// The date of the last examination before this one: as typed, else the latest earlier one of the record, if somebody looked at it.
+    /// </summary>
     public PartialDate? LastExamined
     {
         get
         {
-            var recorded = Earlier.Where(e => e.On is not null).Select(e => e.On!.Value).ToList();
+            var recorded = Earlier.Where(e => e.On is not null && e.Examination.WasLookedAt).Select(e => e.On!.Value).ToList();
             var latest = recorded.Count == 0 ? null : PartialDate.Of(recorded.Max());
             return (Item.LastExamined, latest) switch
             {

@@ -43,6 +43,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         {
             Documents = documents,
             Document = told.Withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]),
+            SharesDay = all.Exists(o => !IsDerived(o.Withdrawal) && IsForAnotherCause(told.Withdrawal, o.Withdrawal)),
         };
     }
 
@@ -58,11 +59,16 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         if (IsDerived(other.Withdrawal) && other.Withdrawal.On >= one.Withdrawal.On)
             return true;
         return other.Withdrawal.On == one.Withdrawal.On
+            && !IsForAnotherCause(one.Withdrawal, other.Withdrawal)
             && (
                 KnownVisit.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
                 || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal))
             );
     }
+
+    /// <summary>What makes good the fault of one notice leaves that of another.</summary>
+    private static bool IsForAnotherCause(PastWithdrawal one, PastWithdrawal other) =>
+        one.On == other.On && !string.Equals(one.Notice, other.Notice, StringComparison.Ordinal);
 
     public IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
         [
@@ -173,6 +179,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
                     Parts = idHere is null ? outcome.Parts : [.. outcome.Parts.Select(part => idHere(entry.Visit, part))],
                     Documents = documents,
                     IsOfThisVisit = isOfThisVisit,
+                    Notice = RecallVisit.Read(entry.Visit.Record.Visit.Reference)?.Notice,
                 };
         }
         if (entry.DestroyedOn is { } day)

@@ -20,6 +20,8 @@ internal sealed class SameWithdrawal : IEqualityComparer<PastWithdrawal>
             w.NeverReleasable,
             string.Join(' ', w.Parts),
             string.Join(' ', w.Documents),
-            w.IsOfThisVisit
+            w.IsOfThisVisit,
+            w.Notice,
+            w.SharesDay
         );
 }

@@ -53,12 +53,12 @@ internal static class WithdrawalEnd
         };
     }
 
-    /// <summary>True where the release names the withdrawal: by a document, or else by its day.</summary>
+    /// <summary>True where the release names the withdrawal: by a document, or by its day where that tells which is meant.</summary>
     private static bool IsOf(Release release, PastWithdrawal withdrawal) =>
         release switch
         {
             { Document: { } number } => withdrawal.IsNamed(number),
-            { WithdrawnOn: { } day } => day == withdrawal.On,
+            { WithdrawnOn: { } day } => day == withdrawal.On && !withdrawal.SharesDay,
             _ => false,
         };
 

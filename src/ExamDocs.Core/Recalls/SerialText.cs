@@ -27,9 +27,7 @@ internal sealed partial class SerialText
         return text.All(IsKnown) && text.Any(char.IsAsciiDigit) && !StandsInForSigns(text) && !IsTwo(text) ? new SerialText(text) : null;
     }
 
-    /// <summary>
-    /// As <see cref="Read(string?)"/>, of a number in a notice. With a # behind its first sign it is a pattern, and the answer is null.
-    /// </summary>
+    /// <summary>As <see cref="Read(string?)"/>, of a number in a notice. With a # behind its first sign it is a pattern: null.</summary>
     public static SerialText? ReadOfNotice(string? typed) => typed?.LastIndexOf('#') > 0 ? null : Read(typed);
 
     /// <summary>As <see cref="Read(string?)"/>; null also where it has no digit but 0, which somebody may have typed for none.</summary>

@@ -167,6 +167,9 @@ public sealed record Examination
 
     public IReadOnlyList<Observation> Observations { get; init; } = [];
 
+    /// <summary>False where every criterion is recorded as not examined: kit that was taken out of use unseen was not examined.</summary>
+    public bool WasLookedAt => Observations.Count == 0 || Observations.Any(o => o.State is not ObservedState.NotExamined);
+
     public IReadOnlyList<DiameterStation> Diameters { get; init; } = [];
 
     public IReadOnlyList<TestMade> Tests { get; init; } = [];

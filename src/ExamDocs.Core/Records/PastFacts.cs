@@ -22,6 +22,12 @@ public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate O
     /// <summary>It was withdrawn by another version of this visit's record.</summary>
     public bool IsOfThisVisit { get; init; }
 
+    /// <summary>Which maker's safety notice withdrew it, as a recall names it; null where none did.</summary>
+    public string? Notice { get; init; }
+
+    /// <summary>Another notice, or an examination, withdrew it on the same day: the day alone does not tell which is meant.</summary>
+    public bool SharesDay { get; init; }
+
     /// <summary>Whether a document of this number withdrew it.</summary>
     public bool IsNamed(string? number) =>
         number is not null

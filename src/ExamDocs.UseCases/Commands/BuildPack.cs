@@ -106,6 +106,7 @@ public static class BuildPack
         var (pack, why) = new GatherPack(register, request.Asked, check).From(files);
         if (pack is null)
             return new(leftOut, why, null);
+        leftOut = [.. leftOut, .. Elsewhere(pack.Elsewhere)];
         try
         {
             return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, steps, cancellation);
@@ -154,6 +155,15 @@ public static class BuildPack
             WriteBag();
         });
         return new([.. leftOut, .. NotInCopy(paged)], null, null) { Contents = paged, HasCopy = true };
+    }
+
+    /// <summary>Kit that changed hands, or whose employer was spelt another way.</summary>
+    private static IEnumerable<Message> Elsewhere(IReadOnlyList<string> ids)
+    {
+        const int Most = 20;
+        if (ids.Count > 0)
+            yield return $"{ids.Count} items were recorded here once and last for another employer or elsewhere, and are not in the pack: "
+                + $"{string.Join(", ", ids.Take(Most))}{Message.AsIs(ids.Count > Most ? ", …" : "")}";
     }
 
     private static IEnumerable<Message> NotInCopy(PackContents pack) =>

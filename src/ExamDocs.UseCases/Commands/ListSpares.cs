@@ -1,9 +1,11 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Company;
+using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
@@ -33,66 +35,95 @@ public static class ListSpares
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = DocumentRegister.OpenToRead(request.Register, request.Today);
-        var all = new ItemsOnRecord(register, request.Today) { WithoutObservations = true }.Everything();
+        var items = new ItemsOnRecord(register, request.Today) { WithoutObservations = true };
         var decided = new DecidedToday(register, request.Today);
-        var (needs, uncounted) = (new List<SpareNeed>(), 0);
-        foreach (var (part, whole) in Parts(all).Where(p => IsAsked(request, p.Part)))
+        var (needs, uncounted) = (new List<SpareNeed>(), WithoutId(items, request));
+        foreach (var (part, whole) in Parts(items.Everything()).Where(p => IsAsked(request, p.Part) || IsAsked(request, p.Whole)))
         {
-            var item = decided.Of(part.Thing.Rows[0]);
-            if (Reason(part, item, request) is var (by, why))
-                needs.Add(Need(part, whole, by, why, whole is null ? null : decided.Of(whole.Thing.Rows[0])?.Limits?.PermittedParts));
-            else if (item is not { EndOfService: not null } and not { Trend: not null })
+            var known = new PartFacts(part, decided);
+            if (Reason(part, known, request) is var (by, why))
+                needs.Add(Need(part, whole, by, why, whole is null ? null : new PartFacts(whole, decided).Limited?.Limits?.PermittedParts));
+            else if (known is { Limited.EndOfService: null, Trend: null })
                 uncounted++;
         }
         return new(request.To, needs, uncounted);
     }
 
-    /// <summary>Each part with what it is fitted to; and rope bridges of which no record says that.</summary>
+    /// <summary>Parts that no visit could decide about, because they have no id.</summary>
+    private static int WithoutId(ItemsOnRecord items, SparesRequest request) =>
+        items
+            .Undecided()
+            .Where(u => u.Item is { Id: null, Category: RopeBridge } or { Id: null, FittedTo: not null })
+            .Where(u => request.Employer is null || FirmName.Same(u.Record.Visit.Employer?.Name, request.Employer))
+            .DistinctBy(u => SweepPlan.RowWithoutId(u.Item, u.Owner), StringComparer.Ordinal)
+            .Count();
+
+    /// <summary>Each part with what it is fitted to; and parts of which nobody knows that, with nothing.</summary>
     private static List<(SweptThing Part, SweptThing? Whole)> Parts(IReadOnlyList<SweptThing> all)
     {
         var (index, fitted) = (new SweptIndex(all), new HashSet<(int Part, int Whole)>());
-        foreach (var (at, whole) in all.Index())
+        foreach (var (at, thing) in all.Index())
+        {
             fitted.UnionWith(
-                whole
-                    .Thing.Known.Parts.SelectMany(p => index.WithId(p.Id, whole.Thing.Owner))
+                thing
+                    .Thing.Known.Parts.SelectMany(p => index.WithId(p.Id, thing.Thing.Owner))
                     .Where(part => part != at)
                     .Select(part => (part, at))
             );
+            fitted.UnionWith(index.OfAnotherOwner(thing).Select(whole => (at, whole)));
+        }
         var known = fitted.Select(f => f.Part).ToHashSet();
         return
         [
             // A whole that is out of service needs no part.
             .. fitted.Where(f => !IsOutOfService(all[f.Whole].Shown)).Select(f => (all[f.Part], (SweptThing?)all[f.Whole])),
-            .. all.Index().Where(t => !known.Contains(t.Index) && IsLooseBridge(t.Item.Shown)).Select(t => (t.Item, (SweptThing?)null)),
+            .. all.Index().Where(t => !known.Contains(t.Index) && IsLoose(t.Item, index)).Select(t => (t.Item, (SweptThing?)null)),
         ];
     }
 
-    /// <summary>By itself: what is withdrawn for a part alone comes back with another part.</summary>
-    private static bool IsOutOfService(FoundItem whole) =>
-        whole.Standing is Standing.Withdrawn
-        && !(
-            whole.History[0].Codes.Where(c => c is ['W', ..]).ToList() is { Count: > 0 } reasons
-            && reasons.TrueForAll(c => c is "W9" or "W10")
-        );
+    /// <summary>
+    /// By itself: what is withdrawn for a part comes back with another part, also where the examiner concluded so on account of it.
+    /// </summary>
+    private static bool IsOutOfService(FoundItem whole)
+    {
+        var reasons = whole.History[0].Codes.Where(c => c is ['W', ..]).ToList();
+        return whole.Standing is Standing.Withdrawn
+            && !(reasons.TrueForAll(c => c is "W6" or "W9" or "W10") && (reasons.Contains("W9") || reasons.TrueForAll(c => c is "W10")));
+    }
 
-    private static bool IsLooseBridge(FoundItem item) =>
-        item is { Item: { Category: RopeBridge, NeverUsed: not true, Status: null or ItemStatus.InUse }, Standing: not Standing.Withdrawn };
+    /// <summary>A bridge in use, and whatever says that it is fitted to something that nobody knows.</summary>
+    private static bool IsLoose(SweptThing thing, SweptIndex index) =>
+        thing.Shown
+            is { Item: { Category: RopeBridge, NeverUsed: not true, Status: null or ItemStatus.InUse }, Standing: not Standing.Withdrawn }
+        || (thing.Thing.Rows[0].Item.FittedTo is { } whole && !index.WithId(whole, thing.Thing.Owner).Any());
 
-    private static bool IsAsked(SparesRequest request, SweptThing part) =>
-        request.Employer is null || FirmName.Same(part.Shown.Employer, request.Employer);
+    private static bool IsAsked(SparesRequest request, SweptThing? thing) =>
+        request.Employer is null || FirmName.Same(thing?.Shown.Employer, request.Employer);
 
     /// <summary>The earliest day on which it may serve last, and why; null where there is none up to the day asked for.</summary>
-    private static (LocalDate By, Message Why)? Reason(SweptThing part, DeterminedItem? item, SparesRequest request)
+    private static (LocalDate By, Message Why)? Reason(SweptThing part, PartFacts known, SparesRequest request)
     {
         var reasons = new List<(LocalDate By, Message Why)>();
         if (part.Shown.Standing is Standing.Withdrawn)
             reasons.Add((request.Today, part.Shown.Why));
-        if (item?.EndOfService is { } end)
+        if (known.Limited?.EndOfService is { } end)
             reasons.Add((end, $"its service ends on {end} by the limits recorded"));
-        if (item?.Trend?.Proposed is { } worn)
+        if (part.Thing.Counting.FirstOrDefault(e => e.Outcome.Codes is not ["U0"])?.Outcome.Until is { } until)
+            reasons.Add((until, $"it may be used until {until}: a defect has to be remedied by then, or it has to be replaced"));
+        if (known.Trend?.Proposed is { } worn)
             reasons.Add((worn, $"its diameters are projected to reach the maker's limit on {worn}: a proposal, which decides nothing"));
         var due = reasons.Where(r => r.By <= request.To).ToList();
         return due.Count == 0 ? null : due.MinBy(r => r.By);
+    }
+
+    /// <summary>What is known of a part or a whole, the latest record first: one that leaves out the limits does not end them.</summary>
+    private sealed class PartFacts(SweptThing thing, DecidedToday decided)
+    {
+        private readonly IEnumerable<DeterminedItem> _items = thing.Thing.Rows.Select(decided.Of).OfType<DeterminedItem>();
+
+        public DeterminedItem? Limited => field ??= _items.FirstOrDefault(i => i.Limits is not null || i.EndOfService is not null);
+
+        public DiameterTrend? Trend => field ??= _items.Select(i => i.Trend).FirstOrDefault(t => t is not null);
     }
 
     private static SpareNeed Need(SweptThing part, SweptThing? whole, LocalDate by, Message why, IReadOnlyList<string>? permitted) =>
@@ -104,6 +135,6 @@ public static class ListSpares
             new DuePlace(part.Shown.Employer, part.Shown.Premises),
             by,
             why,
-            [.. (permitted ?? []).Distinct(StringComparer.Ordinal)]
+            [.. (permitted ?? []).Where(p => !string.IsNullOrWhiteSpace(p)).Distinct(StringComparer.Ordinal)]
         );
 }

@@ -27,7 +27,7 @@ public static class RecallItems
         return
         [
             .. sweep
-                .Things.Select(t => Of(t.Thing, t.Answer) with { Alone = t.Alone })
+                .Things.Select((t, at) => Of(t.Thing, t.Answer) with { Alone = t.Alone, Place = at, Parts = t.Parts })
                 .Concat(sweep.Undecided.Select(u => Of(u.Item, u.Answer)))
                 .OrderByDescending(i => i.Verdict)
                 .ThenBy(i => i.Owner, StringComparer.OrdinalIgnoreCase)

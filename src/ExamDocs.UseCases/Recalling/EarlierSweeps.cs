@@ -26,7 +26,7 @@ internal sealed class EarlierSweeps
         var key = SweepReference.NoticeOf(notice);
         var visits = register
             .Visits.All()
-            .Where(v => string.Equals(SweepReference.Read(v.Reference)?.Notice, key, StringComparison.Ordinal))
+            .Where(v => string.Equals(RecallVisit.Read(v.Reference)?.Notice, key, StringComparison.Ordinal))
             .Select(v => (v.Visit, Read: new ReadVisits(v.Reference!, EmbeddedRecord.Read(register.Visits.Record(v.Visit), "register"))))
             .ToList();
         if (visits.Count == 0)

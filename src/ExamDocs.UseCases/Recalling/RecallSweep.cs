@@ -15,6 +15,10 @@ internal sealed class RecallSweep
     private readonly RecallAnswer[] _answers;
     private readonly IReadOnlyList<RecallVerdict> _alone;
     private readonly SweptIndex _index;
+    private readonly IReadOnlyList<IReadOnlyList<int>> _parts;
+
+    /// <summary>By the place of a whole, the parts of another owner that say they are on it.</summary>
+    private readonly ILookup<int, int> _hired;
     private readonly IReadOnlyList<(UndecidedItem Item, RecallAnswer Answer)> _undecided;
 
     /// <param name="notice">The notice.</param>
@@ -26,12 +30,18 @@ internal sealed class RecallSweep
         _alone = [.. _answers.Select(a => a.Verdict)];
         _undecided = [.. undecided.Select(u => (u, RecallCheck.Of(notice, [u.Item])))];
         _index = new SweptIndex(things);
+        _hired = things
+            .Index()
+            .SelectMany(t => _index.OfAnotherOwner(t.Item).Select(whole => (whole, t.Index)))
+            .ToLookup(h => h.whole, h => h.Index);
+        _parts = [.. things.Index().Select(t => PartsOf(t.Item, t.Index))];
         AddUndecidedParts();
         AddPartsAndLikes();
     }
 
-    /// <summary>Each item, what is said of it, and what is said of it by its own markings.</summary>
-    public IEnumerable<(SweptThing Thing, RecallAnswer Answer, RecallVerdict Alone)> Things => _things.Zip(_answers, _alone);
+    /// <summary>Each item, what is said of it, what is said of it by its own markings, and the places of what is fitted to it.</summary>
+    public IEnumerable<(SweptThing Thing, RecallAnswer Answer, RecallVerdict Alone, IReadOnlyList<int> Parts)> Things =>
+        _things.Select((thing, at) => (thing, _answers[at], _alone[at], _parts[at]));
 
     public IEnumerable<(UndecidedItem Item, RecallAnswer Answer)> Undecided => _undecided;
 
@@ -46,27 +56,26 @@ internal sealed class RecallSweep
 
     private void AddPartsAndLikes()
     {
-        var parts = _things
-            .Index()
-            .Select(t =>
-                t.Item.Thing.Known.Parts.SelectMany(p =>
-                        _index.WithId(p.Id, t.Item.Thing.Owner).Where(at => at != t.Index).Select(at => (p.Id, at))
-                    )
-                    .Distinct()
-                    .ToList()
-            )
-            .ToList();
         for (var changed = true; changed; )
         {
             changed = false;
             foreach (var (at, thing) in _things.Index())
             {
-                foreach (var (id, part) in parts[at])
-                    changed |= Worsen(at, WithPart(id, _answers[part].Verdict));
+                foreach (var part in _parts[at])
+                    changed |= Worsen(at, WithPart(_things[part].Shown.Id, _answers[part].Verdict));
                 changed |= Worsen(at, Like(thing));
             }
         }
     }
+
+    private IReadOnlyList<int> PartsOf(SweptThing whole, int at) =>
+        [
+            .. whole
+                .Thing.Known.Parts.SelectMany(p => _index.WithId(p.Id, whole.Thing.Owner))
+                .Concat(_hired[at])
+                .Where(part => part != at)
+                .Distinct(),
+        ];
 
     private bool Worsen(int at, RecallAnswer? answer)
     {

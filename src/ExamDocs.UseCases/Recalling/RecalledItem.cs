@@ -26,6 +26,12 @@ public sealed record RecalledItem(
     /// <summary>What the notice says of it by its own markings, without what is fitted to it and what it may be.</summary>
     public RecallVerdict Alone { get; init; } = Verdict;
 
+    /// <summary>Its place among the items that visits decided about; null for any other.</summary>
+    public int? Place { get; init; }
+
+    /// <summary>The places of what is fitted to it.</summary>
+    public IReadOnlyList<int> Parts { get; init; } = [];
+
     /// <summary>The visit that recorded it last.</summary>
     public Visit LatestVisit { get; init; } = new();
 

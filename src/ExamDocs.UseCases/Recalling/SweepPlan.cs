@@ -18,12 +18,23 @@ internal static class SweepPlan
     {
         var (key, text) = (SweepReference.NoticeOf(notice), SweepReference.TextOf(notice));
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return
+        List<PlannedItem> plan =
         [
             // Every record with a row without an id gives it again, and so do earlier sweeps.
             .. items.Where(i => i.Item.Id is not null || seen.Add(RowWithoutId(i.Item, i.Owner))).Select(i => Of(i, key, text, earlier)),
         ];
+        while (plan.FindIndex(p => p.Action is SweepAction.IsReleased && HasNewPart(p, plan)) is >= 0 and var at)
+            plan[at] = plan[at] with
+            {
+                Action = New(plan[at].Item),
+                Said = $"withdrawn by an earlier sweep and released since; a part that is fitted to it now is affected or may be",
+            };
+        return plan;
     }
+
+    /// <summary>Released with the part that it was withdrawn for, it goes out again with another one.</summary>
+    private static bool HasNewPart(PlannedItem whole, List<PlannedItem> plan) =>
+        whole.Item.Parts.Any(part => plan.Exists(p => p.IsNew && p.Item.Place == part));
 
     /// <summary>What tells rows without an id apart, as far as anything does.</summary>
     public static string RowWithoutId(Item item, string? owner)
@@ -40,7 +51,7 @@ internal static class SweepPlan
         if (item.Item.Id is null)
             return new(item, earlier.HasRow(item) ? SweepAction.IsHeld : SweepAction.Hold, $"it has no id and can only be held", []);
         var sweeps = item
-            .History.Select((visit, at) => (Visit: visit, At: at, Reference: SweepReference.Read(visit.Reference)))
+            .History.Select((visit, at) => (Visit: visit, At: at, Reference: RecallVisit.Read(visit.Reference)))
             .Where(s => string.Equals(s.Reference?.Notice, key, StringComparison.Ordinal) && s.Visit.Day is not null)
             .ToList();
         var withdrew = sweeps.Find(s => IsOf(s.Visit, Outcome.Withdraw));

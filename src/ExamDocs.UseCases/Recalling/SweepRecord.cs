@@ -87,7 +87,7 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
                 .. items.Where(i => i.Item.Item.Id is not null).Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>(),
             ],
         };
-        return record with { Visit = record.Visit with { Reference = SweepReference.Of(notice, record).In(notice) } };
+        return record with { Visit = record.Visit with { Reference = SweepReference.Of(notice, record).ToString() } };
     }
 
     /// <summary>Two records may have the same limits.</summary>

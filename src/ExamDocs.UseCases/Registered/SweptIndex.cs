@@ -21,8 +21,18 @@ internal sealed class SweptIndex
         _places = all.Index().ToDictionary(t => t.Item.Thing, t => t.Index);
     }
 
-    /// <summary>The places of those that had this id in any record, and are or may be of this owner.</summary>
-    public IEnumerable<int> WithId(string? id, string? owner) => WithId(id).Where(at => FirmName.MayBeSame(_all[at].Thing.Owner, owner));
+    /// <summary>The places of those that had this id in any record, and in any record were or may be of this owner.</summary>
+    public IEnumerable<int> WithId(string? id, string? owner) =>
+        WithId(id).Where(at => _all[at].Thing.Entries.Any(e => FirmName.MayBeSame(e.Owner, owner)));
+
+    /// <summary>
+    /// The places of what a part says that it is fitted to, where its owner has no such thing: kit of another owner at the same employer's,
+    /// as where a hired part is on the employer's own harness.
+    /// </summary>
+    public IEnumerable<int> OfAnotherOwner(SweptThing part) =>
+        part.Thing.Rows[0].Item.FittedTo is { } whole && !WithId(whole, part.Thing.Owner).Any()
+            ? WithId(whole).Where(at => FirmName.Same(_all[at].Shown.Employer, part.Shown.Employer))
+            : [];
 
     /// <summary>The place of an item; null where it is none of them.</summary>
     public int? PlaceOf(ThingOnRecord thing) => _places.TryGetValue(thing, out var at) ? at : null;

@@ -20,11 +20,13 @@ internal static class LabelFoot
 
     public static string Issued(LabelModel label) => $"{Phrases.Common.Issued} {Printed.Day(label.Identity.IssuedOn)} · {Words.PageOne}";
 
-    public static string Examined(LabelModel label) => $"{Words.ExaminedBy} {label.ShownExaminer}";
+    public static string Examined(LabelModel label) =>
+        $"{(label.TakenOutBy is { } notice ? Words.TakenOutBy(notice) : Words.ExaminedBy)} {label.ShownExaminer}";
 
     public static string Caution(LabelModel label) => $"{Words.Verify(label.Identity.Number)} {Words.Caution(label.Item.RegimeId)}";
 
-    public static string Law(LabelModel label) => Words.Regime(label.Regime.ShortLaw);
+    public static string Law(LabelModel label) =>
+        label.TakenOutBy is null ? Words.Regime(label.Regime.ShortLaw) : Words.Law(label.Regime.ShortLaw);
 
     /// <summary>Height of the foot, millimetres: that of its lines or of its code, whichever is higher.</summary>
     public static double Height(LabelModel label)

@@ -22,6 +22,7 @@ public sealed class LabelModel
     private static readonly CodeRoom LargestCode = new(0.43m, 31.5m);
 
     private const int MostLettersOfExaminer = 60;
+    private const int MostLettersOfNotice = 30;
 
     // Within the edges, below the eyelet, and on the hold label below its band and sign; half a millimetre is left free.
     private const double BodyMm = 126;
@@ -103,6 +104,10 @@ public sealed class LabelModel
     /// Size of type of the signal word where its letters are few enough, millimetres; the hold label's sign has one size.
     /// </summary>
     internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
+
+    /// <summary>Reference of the maker's notice that took it out of use; null where it was examined.</summary>
+    internal string? TakenOutBy =>
+        TakenOutUnseen.NoticeOf(Determined, Item) is { } notice ? TextWidth.Shorten(notice, MostLettersOfNotice, "…") : null;
 
     internal string ShownExaminer => TextWidth.Shorten(Examiner, MostLettersOfExaminer, "…");
 

@@ -51,6 +51,16 @@ public sealed class NoticeModel
     /// <summary>True where the item is not to be used from now on; otherwise it has a last day of use.</summary>
     public bool IsNow => Item.Outcome is not (Outcome.Fit or Outcome.FitUntil) || Defects.Any(d => d.IsNow);
 
+    /// <summary>Reference of the maker's notice that took it out of use; null where it was examined.</summary>
+    public string? TakenOutBy => TakenOutUnseen.NoticeOf(Determined, Item);
+
+    /// <summary>The law of such a notice; for an item that nobody looked at, what took it out of use.</summary>
+    public string Lead => TakenOutBy is { } notice ? Words.TakenOut(Visit.ExaminedOn, notice) : Regime.Lead(Regime.NoticeLead);
+
+    /// <summary>Of an item that nobody looked at, only what withdraws it: that nothing was examined is said once.</summary>
+    public IReadOnlyList<Reason> Reasons =>
+        TakenOutBy is null || Item.Outcome is not Outcome.Withdraw ? Item.Reasons : [.. Item.Reasons.Where(r => r.Code.StartsWith('W'))];
+
     public string Headline => IsNow ? Words.DoNotUse : Words.DoNotUseAfter(Item.Until);
 
     /// <summary>The employer's duties that apply, each with its law.</summary>

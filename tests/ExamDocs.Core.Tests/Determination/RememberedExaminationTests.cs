@@ -108,6 +108,41 @@ public sealed class RememberedExaminationTests
         Assert.Equal(["examined on 11 Nov 2024, conclusion fit", "examined on 11 Nov 2025, conclusion fit"], lines);
     }
 
+    /// <summary>Kit that a recall took out of use unseen was not examined on that day, and no report may say so.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_day_on_which_nobody_looked_at_it_is_no_last_examination(bool stored)
+    {
+        var day = new LocalDate(2026, 3, 2);
+        var bridge = Bridge();
+        if (!stored)
+            bridge["examinations"]!
+                .AsArray()
+                .Add(
+                    new JsonObject
+                    {
+                        ["item"] = GoodRecord.Id,
+                        ["examiner"] = "ex1",
+                        ["basis"] = "exceptional",
+                        ["examinedOn"] = Iso(day),
+                        ["observations"] = new JsonArray(new JsonObject { ["criterion"] = "identity", ["state"] = "not-examined" }),
+                    }
+                );
+        var past = Past(day, 11.0m);
+        past = past with
+        {
+            Examination = past.Examination with
+            {
+                Observations = [new Observation { Criterion = "identity", State = ObservedState.NotExamined }],
+            },
+        };
+        var item = Determined(bridge, stored ? [past] : []);
+        Assert.Equal(Determined(Bridge(), []).LastExamined, item.LastExamined);
+        Assert.NotNull(item.LastExamined);
+        Assert.DoesNotContain(item.Findings, f => f.Code is "DAT017");
+    }
+
     private static Defect Later =>
         new()
         {

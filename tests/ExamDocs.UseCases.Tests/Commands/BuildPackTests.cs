@@ -57,6 +57,16 @@ public sealed class BuildPackTests : IDisposable
         bytes[^1] ^= 1;
         await File.WriteAllBytesAsync(document, bytes, TestContext.Current.CancellationToken);
         Assert.Equal("R-2026-000001 WRONG\n", Run("python3", folder, "check.py").Output);
+        // Somebody puts a document of his own beside it, and then into the list as well.
+        const string Added = "data/documents/R-2026-000009.pdf";
+        await File.WriteAllBytesAsync(Path.Combine(folder, Added), bytes, TestContext.Current.CancellationToken);
+        Assert.EndsWith($"{Added} IS IN NO LIST\n", Run("python3", folder, "check.py").Output, StringComparison.Ordinal);
+        await File.AppendAllTextAsync(
+            Path.Combine(folder, "manifest-sha256.txt"),
+            $"{Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes))}  {Added}\n",
+            TestContext.Current.CancellationToken
+        );
+        Assert.EndsWith($"{Added} IS NOT PROVED\n", Run("python3", folder, "check.py").Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -53,6 +53,76 @@ public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
         Assert.Equal("", Said(List("2028-12-31")));
     }
 
+    /// <summary>The examiner concludes that the whole is to go out on account of its part: the part is what has to be ordered.</summary>
+    [Fact]
+    public void What_took_its_harness_out_with_it_is_needed()
+    {
+        var visit = Visit("V-1", "2026-07-01").Harness("H-1", "H100", i => i.Concluded()).Bridge("RB-1", "Q100", i => i.Cut().On("H-1"));
+        Import(Limited(visit.Json, "harness", "SP-11"));
+        Assert.Equal("RB-1 on H-1 by 2026-11-09 with SP-11", Said(List("2027-01-01")));
+    }
+
+    [Theory]
+    [InlineData("2027-01-30", "")]
+    [InlineData("2027-01-31", "RB-1 on H-1 by 2027-01-31 with SP-11")]
+    public void A_part_with_a_dated_defect_is_needed_by_its_last_day(string to, string must)
+    {
+        Import(Assembly(permitted: "SP-11", more: i => i.LaterDefect("2027-02-01")));
+        Assert.Equal(must, Said(List(to)));
+        // A later record that only names it says nothing else.
+        Import(Visit("V-2", "2026-08-01").Harness("H-2", "H200").Bridge("RB-1", "Q100", i => i.On("H-1").NotLookedAt()).Json);
+        Assert.Equal(must, Said(List(to)));
+    }
+
+    [Fact]
+    public void A_later_record_without_the_limits_ends_none_of_them()
+    {
+        Import(Assembly(permitted: "SP-11").Replace("\"obsoleteOn\":\"2028-01-15\"", "\"neverUsed\":false", StringComparison.Ordinal));
+        Assert.Equal(
+            "RB-1 on H-1 by 2034-02-01 with SP-11",
+            Said(List("2034-12-31")).Replace("2034-02-28", "2034-02-01", StringComparison.Ordinal)
+        );
+        var later = JsonNode.Parse(Visit("V-2", "2026-08-01").Harness("H-1", "H100").Bridge("RB-1", "Q100", i => i.On("H-1")).Json)!;
+        later["limits"] = new JsonArray();
+        Import(later.ToJsonString());
+        Assert.StartsWith("RB-1 on H-1 by 2034-02-", Said(List("2034-12-31")), StringComparison.Ordinal);
+        Assert.EndsWith("with SP-11", Said(List("2034-12-31")), StringComparison.Ordinal);
+    }
+
+    /// <summary>The bridge is hired, the harness is not; whichever of them is asked for, it is on the order.</summary>
+    [Theory]
+    [InlineData(null)]
+    [InlineData("Alder Vale Ltd")]
+    public void A_hired_part_on_a_harness_of_the_employer_is_needed(string? employer)
+    {
+        Import(Limited(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Json, "harness", "SP-11"));
+        Import(Visit("V-2", "2026-07-01").HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q100", i => i.Cut().On("H-1")).Json);
+        Assert.Equal("RB-1 on H-1 by 2026-11-09 with SP-11", Said(List("2027-01-01", employer)));
+    }
+
+    [Fact]
+    public void A_withdrawn_part_on_something_that_nobody_knows_is_named()
+    {
+        Import(Visit("V-1", "2026-07-01").Connector("C-1", "C1", i => i.Cut().On("H-9")).Json);
+        Assert.Equal("C-1 on  by 2026-11-09 with ", Said(List("2027-01-01")));
+    }
+
+    /// <summary>Recorded last at another firm, it is still on the harness of this one.</summary>
+    [Fact]
+    public void A_part_that_another_firm_s_visit_recorded_last_is_needed_where_its_harness_is()
+    {
+        Import(Assembly(permitted: "SP-11"));
+        Import(Visit("V-2", "2026-08-01", "Birch Lane Ltd").Bridge("RB-1", "Q100", i => i.Cut()).Json);
+        Assert.Contains("RB-1 on H-1 by 2026-11-09 with SP-11", Said(List("2027-01-01", "Alder Vale Ltd")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_without_an_id_is_counted()
+    {
+        Import(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Bridge("", "Q100", i => i.On("H-1")).Json);
+        Assert.Equal(1, List("2027-01-01").Uncounted);
+    }
+
     [Fact]
     public void A_part_that_was_taken_off_is_needed_no_more()
     {
@@ -140,8 +210,10 @@ public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
         return record.ToJsonString();
     }
 
-    private SpareNeeds List(string to) =>
-        ListSpares.In(new SparesRequest(_workspace.Register, NodaTime.Text.LocalDatePattern.Iso.Parse(to).Value, Today));
+    private SpareNeeds List(string to, string? employer = null) =>
+        ListSpares.In(
+            new SparesRequest(_workspace.Register, NodaTime.Text.LocalDatePattern.Iso.Parse(to).Value, Today) { Employer = employer }
+        );
 
     private static string Said(SpareNeeds needs) =>
         string.Join(

@@ -6,6 +6,7 @@ using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Recalling;
@@ -45,6 +46,40 @@ public sealed class SweepRecallTests : IDisposable
         var label = Pdf.Squeeze(Pdf.Text(_workspace.FileOf(result.Issued.Documents[0])));
         Assert.Contains(Pdf.Squeeze("safety notice FW-1 of Fennick Works"), label, StringComparison.OrdinalIgnoreCase);
         Assert.All(result.Issued.Documents, d => Assert.Null(Pdf.Objection(_workspace.FileOf(d))));
+    }
+
+    /// <summary>What was withdrawn by itself, with its part, or held: nobody looked at it, and no paper says so.</summary>
+    [Theory]
+    [InlineData("en", "Withdrawn on 9 Nov 2026 by the maker's safety notice FW-1", "maker's notice FW-1", "Examined")]
+    [InlineData(
+        "de",
+        "Ausgesondert am 9. November 2026 durch die Sicherheitsmitteilung FW-1",
+        "Mitteilung FW-1 des Herstellers",
+        "Geprüft"
+    )]
+    [InlineData("fr", "Retiré le 9 novembre 2026 par l’avis de sécurité FW-1", "l’avis FW-1 du fabricant", "Vérifié")]
+    public async Task No_paper_reads_as_if_somebody_had_looked_at_the_item(string language, string notice, string label, string never)
+    {
+        Import(
+            Visit("V-1", Spring)
+                .Harness("H-1", "H100", i => i.Maker("Tarnholm Gear"))
+                .Bridge("RB-1", "Q150", i => i.On("H-1"))
+                .Bridge("RB-2", null)
+        );
+        var issued = await SweepRecall.RunAsync(
+            Request(Sweep, Notice()) with
+            {
+                Style = new() { Language = Language.All.Single(l => l.Tag == language) },
+            },
+            TestContext.Current.CancellationToken
+        );
+        Assert.Equal(5, issued.Issued!.Documents.Count);
+        Assert.All(issued.Issued.Documents, d =>
+        {
+            var text = Pdf.Text(_workspace.FileOf(d));
+            Assert.DoesNotContain(never, text.Replace("Nicht geprüft", "", StringComparison.Ordinal), StringComparison.Ordinal);
+            Assert.Contains(Pdf.Squeeze(d.Kind is "notice" ? notice : label), Pdf.Squeeze(text), StringComparison.Ordinal);
+        });
     }
 
     [Fact]
@@ -150,6 +185,79 @@ public sealed class SweepRecallTests : IDisposable
             .Renewed("H-1", "RB-1", "RB-8");
         Assert.Equal([Outcome.Fit, Outcome.Fit], Import(renewed).Items.Select(i => i.Outcome));
         Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
+    /// <summary>It was released with the part that it was withdrawn for; the new one takes it out again, and it gets papers of its own.</summary>
+    [Fact]
+    public async Task A_whole_that_came_back_with_another_affected_part_goes_out_again()
+    {
+        Import(Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge("RB-1", "Q150", i => i.On("H-1")));
+        await SweepAsync();
+        Import(
+            Visit("V-2", Later)
+                .Harness("H-1", "H100", i => i.Maker("Tarnholm Gear"))
+                .Bridge("RB-2", "Q160", i => i.On("H-1"))
+                .Renewed("H-1", "RB-1", "RB-2")
+        );
+        var again = await SweepAsync(Afterwards);
+        var whole = again.Items.Single(i => i.Item.Item.Id == "H-1");
+        Assert.Equal(SweepAction.Withdraw, whole.Action);
+        Assert.Contains("a part that is fitted to it now", whole.Said!.Text, StringComparison.Ordinal);
+        Assert.Equal(2, again.PapersOf(whole).Count);
+        Assert.Equal(Standing.Withdrawn, Stands("H-1"));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
+    /// <summary>What makes good the fault of one notice leaves that of the other, on whatever days they were swept.</summary>
+    [Theory]
+    [InlineData("2026-11-09", null)]
+    [InlineData("2026-11-09", "2026-11-09")]
+    [InlineData("2026-11-10", null)]
+    [InlineData("2026-11-10", "2026-11-09")]
+    public async Task A_release_from_one_notice_leaves_the_withdrawal_by_another(string second, string? releasedByDay)
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        var first = await SweepAsync();
+        var other = Notice() with { Reference = "FW-2" };
+        await SweepAsync(NodaTime.Text.LocalDatePattern.Iso.Parse(second).Value, other);
+        var named = releasedByDay is null ? first.Issued!.Documents.First(d => d.Kind is "notice").Number : null;
+        var back = Visit("V-2", Later)
+            .Bridge("RB-1", "Q150")
+            .Repaired("RB-1")
+            .Released("RB-1", releasedByDay, "made-good", document: named);
+        Assert.Equal(Outcome.Withdraw, Import(back).Items[0].Outcome);
+        Assert.Equal(SweepAction.IsWithdrawn, SweepRecall.Plan(_workspace.Register, other, Afterwards)[0].Action);
+    }
+
+    /// <summary>Each by its own document, both end.</summary>
+    [Fact]
+    public async Task Released_from_both_notices_it_comes_back()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        var back = Visit("V-2", Later).Bridge("RB-1", "Q150").Repaired("RB-1");
+        foreach (var notice in new[] { Notice(), Notice() with { Reference = "FW-2" } })
+            back.Released("RB-1", null, "made-good", document: (await SweepAsync(Sweep, notice)).Issued!.Documents[0].Number);
+        Assert.Equal(Outcome.Fit, Import(back).Items[0].Outcome);
+    }
+
+    /// <summary>A hired bridge on the employer's own harness, and one that another firm's visit recorded last.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_whole_goes_out_with_a_part_of_another_owner(bool hired)
+    {
+        var whole = Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear"));
+        if (!hired)
+            whole.Bridge("RB-1", "Q150", i => i.On("H-1"));
+        Import(whole);
+        Import(
+            hired
+                ? Visit("V-2", Spring).HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q150", i => i.On("H-1"))
+                : Visit("V-2", "2026-06-11", "Birch Ltd").Bridge("RB-1", "Q150")
+        );
+        await SweepAsync();
+        Assert.All(Found("H100"), i => Assert.True(i.Standing is Standing.Withdrawn or Standing.Held, $"{i.Id} {i.Standing} {i.Why}"));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
     }
 
     [Fact]

@@ -138,5 +138,5 @@ internal static class EarlierWithdrawals
 
     /// <summary>The content as text: it gives withdrawals of one day the same order, whatever order the store returns.</summary>
     private static string InWords(PastWithdrawal w) =>
-        $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}";
+        $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}\n{w.Notice}";
 }

@@ -23,7 +23,8 @@ public sealed class LastExaminationIsTheLatestKnown : Rule<ItemCase>
                 : [new Fault("/lastExamined", Words(i, latest))]
         );
 
-    private static EarlierExamination? Latest(ItemCase item) => item.Before.LastOrDefault(e => e.Stored is not null);
+    private static EarlierExamination? Latest(ItemCase item) =>
+        item.Before.LastOrDefault(e => e.Stored is not null && e.Examination.WasLookedAt);
 
     private static Message Words(ItemCase item, EarlierExamination latest) =>
         item.LastExamined is { } recorded

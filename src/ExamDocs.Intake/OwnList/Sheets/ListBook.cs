@@ -40,6 +40,9 @@ internal sealed record ListSheet(string Name, IReadOnlyList<ListRow> Rows)
 {
     /// <summary>What of the sheet has to be named, a sentence each.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>A file of separated values, which has nothing hidden or merged.</summary>
+    public bool IsSeparated { get; init; }
 }
 
 /// <summary>A firm's own list as it was read.</summary>

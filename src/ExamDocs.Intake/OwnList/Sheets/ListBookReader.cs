@@ -45,6 +45,7 @@ public static class ListBookReader
         return new ListSheet(Path.GetFileNameWithoutExtension(fileName), rows)
         {
             Remarks = [$"{fileName} was read as {text.Encoding}, its values separated by {separated}"],
+            IsSeparated = true,
         };
     }
 

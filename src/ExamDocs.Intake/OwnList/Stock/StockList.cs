@@ -40,7 +40,7 @@ public sealed class StockList
     /// <summary>By part number, letter by letter as it is typed; of several rows the sum.</summary>
     public IReadOnlyDictionary<string, int> Quantities { get; }
 
-    /// <summary>Every row that was not counted, and why.</summary>
+    /// <summary>Every row that was not counted, and why; and what of the sheets could make the count wrong.</summary>
     public IReadOnlyList<Message> Remarks { get; }
 
     /// <summary>Why nothing could be read; null where something was.</summary>
@@ -52,17 +52,23 @@ public sealed class StockList
         ArgumentNullException.ThrowIfNull(book);
         if (book.Unreadable is { } why)
             return new(new Dictionary<string, int>(StringComparer.Ordinal), [], $"unreadable: {why}");
-        var (quantities, remarks, found) = (new Dictionary<string, int>(StringComparer.Ordinal), new List<Message>(), false);
+        var (quantities, remarks, found) = (new Dictionary<string, int>(StringComparer.Ordinal), new List<Message>(), new List<string>());
         foreach (var sheet in book.Sheets)
         {
             var (row, part, quantity) = Headings(sheet);
             if (row is null)
                 continue;
-            found = true;
+            found.Add(sheet.Name);
+            // Hidden rows were counted too, and a merged quantity for each of its rows.
+            if (!sheet.IsSeparated)
+                remarks.AddRange(sheet.Remarks.Select(Message.AsIs));
             foreach (var filled in sheet.Rows.Where(r => r.Number > row.Number))
                 Count(filled, part, quantity, quantities, remarks);
         }
-        return found
+        // A workbook may have the stock of last year on another sheet.
+        if (found.Count > 1)
+            remarks.Insert(0, $"the stock is on several sheets, which were added up: {string.Join(", ", found)}");
+        return found.Count > 0
             ? new(quantities, remarks, null)
             : new(quantities, [], $"no sheet has a heading 'part number' and a heading 'quantity' in one row");
     }

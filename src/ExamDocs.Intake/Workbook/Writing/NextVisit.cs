@@ -58,13 +58,9 @@ internal static class NextVisit
     private static PartialDate? LastExamined(Item item, ExaminationRecord record)
     {
         var latest = record
-            .Examinations.Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal) && WasLookedAt(e))
+            .Examinations.Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal) && e.WasLookedAt)
             .Select(e => e.DayAt(record.Visit))
             .Max();
         return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day) ? PartialDate.Of(day) : item.LastExamined;
     }
-
-    /// <summary>False where every criterion is recorded as not examined: kit taken out of use unseen was not thoroughly examined.</summary>
-    private static bool WasLookedAt(Examination examination) =>
-        examination.Observations.Count == 0 || examination.Observations.Any(o => o.State is not ObservedState.NotExamined);
 }

@@ -24,12 +24,13 @@ internal sealed record EvidenceFile(string Path, string Name, string Sha256, int
     }
 
     /// <summary>Its pages, to be read.</summary>
-    public byte[] Readable() => Readable(Path, Read()) ?? throw new IOException($"{Path} was changed while the pack was being built");
+    public byte[] Readable() =>
+        Readable(Path, Read(), Timeout.InfiniteTimeSpan) ?? throw new IOException($"{Path} was changed while the pack was being built");
 
-    internal static byte[]? Readable(string path, byte[] bytes)
+    internal static byte[]? Readable(string path, byte[] bytes, TimeSpan patience)
     {
         if (ForeignPdf.Is(bytes))
-            return ForeignPdf.Readable(bytes);
+            return ForeignPdf.Readable(bytes, patience);
         return PreparePhoto.From(System.IO.Path.GetDirectoryName(path)!, System.IO.Path.GetFileName(path)).Photo is { } picture
             ? PicturePage.Of(picture.Jpeg, picture.WidthPx, picture.HeightPx)
             : null;
@@ -68,27 +69,46 @@ internal static class EvidenceFolder
             // A pipe or a device has no length, and reading it could wait for ever.
             if (new FileInfo(path).Length is 0 or > Largest)
                 leftOut.Add($"{System.IO.Path.GetFileName(path)} is empty or larger than 64 MiB, and was left out");
-            else if (File.ReadAllBytes(path) is var bytes && !IsEvidence(bytes))
+            else if (BytesOf(path) is not { } bytes)
+                leftOut.Add($"{System.IO.Path.GetFileName(path)} cannot be read, and was left out");
+            else if (EndingOf(bytes) is not { } ending)
                 leftOut.Add($"{System.IO.Path.GetFileName(path)} is no PDF, JPEG or PNG, and was left out");
             else
-                files.Add(new(path, Name(path, names), EvidenceFile.Hash(bytes), Pages(path, bytes)));
+                files.Add(new(path, Name(path, ending, names), EvidenceFile.Hash(bytes), Pages(path, bytes)));
         }
         return ([.. files.OrderBy(f => f.Name, StringComparer.Ordinal)], leftOut, null);
     }
 
     private static int? Pages(string path, byte[] bytes) =>
-        EvidenceFile.Readable(path, bytes) is { } readable ? CopyPart.PagesOf(readable) : null;
+        EvidenceFile.Readable(path, bytes, ForeignPdf.Patience) is { } readable ? CopyPart.PagesOf(readable) : null;
 
-    private static bool IsEvidence(ReadOnlySpan<byte> file) =>
-        ForeignPdf.Is(file)
-        || file.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF])
-        || file.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]);
-
-    /// <summary>Two names that some system takes for one get a number. A per cent sign would be a code in the list of sums.</summary>
-    private static string Name(string path, HashSet<string> taken)
+    /// <summary>Null for a link that leads nowhere, and for a file that this user may not read.</summary>
+    private static byte[]? BytesOf(string path)
     {
-        var ending = System.IO.Path.GetExtension(path);
-        var safeEnding = ending.All(c => char.IsAsciiLetterOrDigit(c) || c == '.') ? ending.ToLowerInvariant() : "";
+        try
+        {
+            return File.ReadAllBytes(path);
+        }
+        catch (Exception e) when (e is FileNotFoundException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>By what is in it; null for any other kind.</summary>
+    private static string? EndingOf(ReadOnlySpan<byte> file) =>
+        ForeignPdf.Is(file) ? ".pdf"
+        : file.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF]) ? ".jpg"
+        : file.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]) ? ".png"
+        : null;
+
+    /// <summary>
+    /// Two names that some system takes for one get a number. A per cent sign would be a code in the list of sums. Under another ending a
+    /// browser would open the file as what it is not.
+    /// </summary>
+    private static string Name(string path, string ending, HashSet<string> taken)
+    {
+        var safeEnding = System.IO.Path.GetExtension(path).ToLowerInvariant() is ".jpeg" && ending is ".jpg" ? ".jpeg" : ending;
         var stem = SafeFileName.Cut(SafeFileName.Part(System.IO.Path.GetFileNameWithoutExtension(path)), 100, 110).Replace('%', '-');
         stem = stem.Length == 0 ? "file" : stem;
         for (var n = 1; ; n++)

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register.Model;
@@ -35,7 +36,7 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
         select Gap(
             PackGapKind.NoQuarantineRecord,
             thing.Shown.Id,
-            $"{thing.Shown.Why}; no record says that it was put in quarantine, sent for repair, destroyed or lost"
+            $"{Message.AsIs(thing.Why(asked))}; no record says that it was put in quarantine, sent for repair, destroyed or lost"
         );
 
     /// <summary>Defects with no remedy recorded by the stated date.</summary>
@@ -52,11 +53,11 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
         );
 
     /// <summary>Missing declarations of conformity, where the law of the latest examination has them kept.</summary>
-    /// <param name="enclosed">Ids of the items that a file enclosed is about.</param>
-    public IEnumerable<PackGap> WithoutDeclaration(IReadOnlySet<string> enclosed) =>
+    /// <param name="enclosed">The items that a file enclosed is about.</param>
+    public IEnumerable<PackGap> WithoutDeclaration(IReadOnlySet<PackedThing> enclosed) =>
         from thing in things.Decided
         where thing.Shown.Standing is not Standing.Withdrawn
-        where thing.Thing.Rows.All(e => string.IsNullOrWhiteSpace(e.Item.Declaration?.Reference)) && !enclosed.Contains(thing.Shown.Id)
+        where thing.Thing.Counting.All(e => string.IsNullOrWhiteSpace(e.Item.Declaration?.Reference)) && !enclosed.Contains(thing)
         let kept = KeptDeclaration(thing)
         where kept is not null
         select Gap(
@@ -86,10 +87,10 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
                 )
             );
 
-    private static Message? WhyNoDocument(PackedThing thing)
+    private Message? WhyNoDocument(PackedThing thing)
     {
         if (thing.Shown.Standing is not Standing.InService)
-            return thing.Shown.Why;
+            return Message.AsIs(thing.Why(asked));
         return thing.Documents.Any(d => string.Equals(d.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal))
             ? null
             : (Message)$"no current report about it was issued for this employer";
@@ -97,7 +98,7 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
 
     private bool IsPutAway(PackedThing thing, LocalDate since) =>
         Since(r => r.Disposals, d => d.Item, d => d.On, thing, since).Any()
-        || thing.Thing.Entries.Any(e => e.Item.Status is ItemStatus.Lost or ItemStatus.Destroyed && e.Day >= since);
+        || thing.Thing.Counting.Any(e => e.Item.Status is ItemStatus.Lost or ItemStatus.Destroyed && e.Day >= since);
 
     private bool IsRemedied(PackedThing thing) =>
         Since(r => r.Remedies, r => r.Item, r => r.DoneOn, thing, thing.Decided.Day).Any()
@@ -114,8 +115,23 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
         from record in records
         from row in rows(record)
         let day = dayOf(row) ?? record.Visit.ExaminedOn
-        where day >= since && day <= asked.AsOf && thing.Thing.Entries.Any(e => Folded.Same(e.Item.Id, item(row)))
+        where day >= since && day <= asked.AsOf && IsAbout(record, item(row), thing)
         select row;
+
+    /// <summary>
+    /// Whether a row with this id is about the item: not where its visit was corrected since, nor where no record
+    /// tells which of several things with that id it means.
+    /// </summary>
+    private bool IsAbout(ExaminationRecord record, string? id, PackedThing thing)
+    {
+        if (!thing.Thing.Entries.Any(e => Folded.Same(e.Item.Id, id)))
+            return false;
+        var own = thing.Thing.Entries.Where(e => ReferenceEquals(e.Record, record) && Folded.Same(e.Item.Id, id)).ToList();
+        return own.Count > 0
+            ? own.Exists(thing.Thing.Counting.Contains)
+            : !records.SkipWhile(r => !ReferenceEquals(r, record)).Skip(1).Any(later => KnownVisit.IsOneVisit(later, record))
+                && things.Decided.All(other => other == thing || !other.Thing.Entries.Any(e => Folded.Same(e.Item.Id, id)));
+    }
 
     private KeepUntil? KeptDeclaration(PackedThing thing)
     {

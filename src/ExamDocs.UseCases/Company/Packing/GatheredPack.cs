@@ -22,7 +22,11 @@ internal sealed record GatheredPack(
     IReadOnlyList<EvidenceFile> Evidence,
     Checkpoint? Checkpoint,
     IReadOnlyList<InclusionProof> Proofs
-);
+)
+{
+    /// <summary>Ids of kit that was this employer's or lay there once, and is not in the pack.</summary>
+    public IReadOnlyList<string> Elsewhere { get; init; } = [];
+}
 
 /// <summary>Gathers a pack.</summary>
 /// <param name="register">Opened.</param>
@@ -44,12 +48,14 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
         var enclosed = Enclosed(things);
         var numbers = enclosed.Select(d => d.Number).ToHashSet(StringComparer.Ordinal);
         var examiners = PackedExaminer.Of(things.Decided);
-        var files = Matched(evidence, new EvidenceMatch(examiners, things.Decided));
+        var match = new EvidenceMatch(examiners, things.Decided, items.All.SelectMany(NamesIn));
+        var matched = evidence.Select(f => (File: f, About: match.Of(Path.GetFileName(f.Path)))).ToList();
+        var files = matched.ConvertAll(m => new PackEvidence(m.File.Name, m.About.Kind, m.About.About, m.File.Sha256, m.File.Pages));
         var people = examiners.Select(e => Examiner(e, files)).ToList();
         var contents = new PackContents
         {
             Scope = new(asked.Employer, asked.Premises, asked.Items, asked.AsOf, asked.Today, register.Identity, register.KeptSince),
-            Gaps = Gaps(things, items, files, people),
+            Gaps = Gaps(things, items, [.. matched.SelectMany(m => m.About.Things)], people),
             Items = [.. things.Decided.Select(t => Item(t, numbers)), .. things.Undecided.Select(Item)],
             Documents = [.. enclosed.Select(Document)],
             Evidence = files,
@@ -58,7 +64,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
         };
         var (checkpoint, proofs) = register.Proofs(numbers);
         var bytes = enclosed.Select(d => register.FindByNumber(d.Number)!).ToList();
-        return (new(contents, bytes, evidence, checkpoint, proofs), null);
+        return (new(contents, bytes, evidence, checkpoint, proofs) { Elsewhere = things.Elsewhere }, null);
     }
 
     /// <summary>By kind, in the order in which kinds are listed, and by number. What the register no longer holds is left out.</summary>
@@ -92,13 +98,12 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
     private IReadOnlyList<PackGap> Gaps(
         PackedThings things,
         ItemsOnRecord items,
-        IReadOnlyList<PackEvidence> files,
+        HashSet<PackedThing> declared,
         IReadOnlyList<PackExaminer> people
     )
     {
         var records = items.All.Select(e => e.Record).Distinct().Where(r => asked.IsOf(r.Visit.Employer?.Name)).ToList();
         var find = new FindGaps(things, asked, records);
-        var about = files.Where(f => f.Kind is PackEvidenceKind.Equipment).SelectMany(f => f.About).ToHashSet(StringComparer.Ordinal);
         return
         [
             .. RegisterGaps
@@ -107,7 +112,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
                 .Concat(find.WithoutQuarantine())
                 .Concat(find.WithoutRemedy())
                 .Concat(find.Replaced(Lying(things)))
-                .Concat(find.WithoutDeclaration(about))
+                .Concat(find.WithoutDeclaration(declared))
                 .Concat(find.WithoutCompetence(people))
                 .OrderBy(g => g.Kind),
         ];
@@ -143,7 +148,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
             Item = thing.Shown.Item with { Id = thing.Shown.Id },
             Premises = thing.Shown.Premises,
             Standing = asked.Say(thing.Shown.Standing.Said()),
-            Why = asked.Say(thing.Shown.Why),
+            Why = thing.Why(asked),
             IsInService = thing.Shown.Standing is Standing.InService,
             UsableThrough = thing.Shown.UsableThrough,
             // A date beside kit that may never be used again would read as if it were to be examined.
@@ -173,14 +178,9 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
             Sha256 = document.Sha256!,
         };
 
-    private static IReadOnlyList<PackEvidence> Matched(IReadOnlyList<EvidenceFile> evidence, EvidenceMatch match) =>
-        [
-            .. evidence.Select(f =>
-            {
-                var (kind, about) = match.Of(Path.GetFileName(f.Path));
-                return new PackEvidence(f.Name, kind, about, f.Sha256, f.Pages);
-            }),
-        ];
+    /// <summary>What a file could be about besides: a longer id of something that is not in the pack.</summary>
+    private static IEnumerable<string?> NamesIn(ItemEntry entry) =>
+        entry.Record.People.SelectMany(p => new[] { p.Id, p.Name }).Append(entry.Item.Id).Append(entry.Item.Model);
 
     private static PackExaminer Examiner(PackedExaminer examiner, IReadOnlyList<PackEvidence> files) =>
         new(

@@ -11,12 +11,13 @@ internal static class PackProofs
 
     /// <summary>RFC 9162, 2.1.3.2, in Python without any library of its own.</summary>
     public const string Program = """
-        import base64, hashlib, json
+        import base64, hashlib, json, os
 
         def sha256(data):
             return hashlib.sha256(data).digest()
 
         body = json.load(open("data/log/checkpoint.json", encoding="utf-8"))["body"].split("\n")
+        proved = set()
         size, root = int(body[1]), base64.b64decode(body[2])
         for proof in json.load(open("data/log/inclusion-proofs.json", encoding="utf-8"))["proofs"]:
             entry = proof["entry"].encode("utf-8")
@@ -33,6 +34,14 @@ internal static class PackProofs
             said = json.loads(proof["entry"])
             good = last == 0 and found == root and said["number"] == proof["number"] and said["sha256"] == sha256(pdf).hex()
             print(proof["number"], "ok" if good else "WRONG")
+            proved.add("data/documents/" + proof["number"] + ".pdf")
+        listed = {line.rstrip("\n")[66:] for line in open("manifest-sha256.txt", encoding="utf-8")}
+        for folder, _, names in sorted(os.walk("data")):
+            for path in sorted(os.path.join(folder, name).replace(os.sep, "/") for name in names):
+                if path not in listed:
+                    print(path, "IS IN NO LIST")
+                elif folder == os.path.join("data", "documents") and path not in proved:
+                    print(path, "IS NOT PROVED")
 
         """;
 

@@ -1,5 +1,7 @@
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Reading;
@@ -25,13 +27,19 @@ public sealed record PackQuestion(string Employer, LocalDate AsOf, LocalDate Tod
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
-    internal string Say(Message message) => message.In(ReadPrintStyle.Screen(Language.Tag)!);
+    internal string Say(Message message) => message.In(Screen);
+
+    internal string Title(OutcomeRuleInfo rule) => Screen.Title(rule.Code, rule.Title);
+
+    private MessageLanguage Screen => ReadPrintStyle.Screen(Language.Tag)!;
 
     internal bool IsOf(string? employer) => FirmName.Same(employer, Employer);
 
+    /// <summary>By name or by address; a record may give both.</summary>
+    internal bool IsAt(Party? premises) =>
+        Premises is null || FirmName.Same(premises?.Name, Premises) || FirmName.Same(premises?.Address, Premises);
+
     /// <summary>Whether an item is asked for, by whose it is, where it is, and any of its ids.</summary>
-    internal bool Asks(string? employer, string? premises, IEnumerable<string?> ids) =>
-        IsOf(employer)
-        && (Premises is null || FirmName.Same(premises, Premises))
-        && (Items.Count == 0 || ids.Any(id => Items.Any(asked => Folded.Same(asked, id))));
+    internal bool Asks(string? employer, Party? premises, IEnumerable<string?> ids) =>
+        IsOf(employer) && IsAt(premises) && (Items.Count == 0 || ids.Any(id => Items.Any(asked => Folded.Same(asked, id))));
 }

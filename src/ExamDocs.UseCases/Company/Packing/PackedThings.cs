@@ -2,6 +2,7 @@ using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates;
+using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Company.Packing;
@@ -18,11 +19,16 @@ internal sealed class PackedThings
     public PackedThings(ItemsOnRecord items, RegisterThen then, PackQuestion asked)
     {
         (_asked, _then) = (asked, then);
+        var all = items.Everything();
+        Elsewhere =
+        [
+            .. all.Where(t => !IsHere(t.Thing.Rows[0]) && t.Thing.Entries.Any(IsHere))
+                .Select(t => t.Shown.Id)
+                .Order(StringComparer.Ordinal),
+        ];
         Decided =
         [
-            .. items
-                .Everything()
-                .Where(t => asked.Asks(t.Shown.Employer, t.Shown.Premises, t.Thing.Entries.Select(e => e.Item.Id)))
+            .. all.Where(t => asked.Asks(t.Shown.Employer, t.Thing.Rows[0].Record.Visit.Premises, t.Thing.Entries.Select(e => e.Item.Id)))
                 .Select(t => new PackedThing(t.Thing, t.Shown, DocumentsOf(t.Shown)))
                 .OrderBy(t => t.Shown.Id, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(t => t.Shown.Item.Serial, StringComparer.Ordinal),
@@ -33,6 +39,9 @@ internal sealed class PackedThings
     public IReadOnlyList<PackedThing> Decided { get; }
 
     public IReadOnlyList<UndecidedThing> Undecided { get; }
+
+    /// <summary>Ids of what was recorded for this employer and at these premises once, and last for another or elsewhere.</summary>
+    public IReadOnlyList<string> Elsewhere { get; }
 
     /// <summary>Every document about them, once.</summary>
     public IReadOnlyList<DocumentStatus> Documents =>
@@ -71,13 +80,15 @@ internal sealed class PackedThings
     private static bool IsDueLabel(FoundDocument document) =>
         document.IsCurrent && string.Equals(document.Kind, DocumentTypes.DueLabel.Kind, StringComparison.Ordinal);
 
+    private bool IsHere(ItemEntry entry) => _asked.IsOf(entry.Record.Visit.Employer?.Name) && _asked.IsAt(entry.Record.Visit.Premises);
+
     private IEnumerable<UndecidedThing> UndecidedOf(IReadOnlyList<UndecidedItem> named)
     {
         var ids = new FoldedIds();
         return named
-            .Select(n => (n.Item, n.Record.Visit.Employer?.Name, Premises: ItemEntry.PremisesOf(n.Record)))
-            .Where(n => _asked.Asks(n.Name, n.Premises, [n.Item.Id]))
-            .GroupBy(n => n.Item.Id is { } id ? ids.Of(id) : "", StringComparer.Ordinal)
+            .Select(n => (n.Item, n.Record.Visit.Employer?.Name, At: n.Record.Visit.Premises, Premises: ItemEntry.PremisesOf(n.Record)))
+            .Where(n => _asked.Asks(n.Name, n.At, [n.Item.Id]))
+            .GroupBy(n => n.Item.Id is { } id ? ids.Of(id) : SweepPlan.RowWithoutId(n.Item, n.Name), StringComparer.Ordinal)
             .Select(g => new UndecidedThing(g.Last().Item, g.Last().Premises))
             .OrderBy(u => u.Item.Id, StringComparer.OrdinalIgnoreCase);
     }

@@ -28,8 +28,16 @@ internal static class RegisterGaps
                 )
             );
         foreach (var (visit, words) in visits)
-            yield return new(PackGapKind.DecidedOtherwise, asked.Say($"visit {visit}"), words);
+            yield return new(
+                PackGapKind.DecidedOtherwise,
+                asked.Say($"visit {visit}"),
+                asked.Say($"from what is recorded of this visit the program decides something else today: {Message.AsIs(words)}")
+            );
         foreach (var (number, words) in documents)
-            yield return new(PackGapKind.DocumentMissingOrDiffers, number, words);
+            yield return new(
+                PackGapKind.DocumentMissingOrDiffers,
+                number,
+                asked.Say($"the register no longer holds this document as it was issued: {Message.AsIs(words)}")
+            );
     }
 }

@@ -41,8 +41,8 @@ internal sealed class English : PackPhrases
         kind switch
         {
             PackGapKind.RegisterNotSound => "The register is not sound",
-            PackGapKind.DecidedOtherwise => "Records that no longer decide as they did",
-            PackGapKind.DocumentMissingOrDiffers => "Documents that are missing or differ",
+            PackGapKind.DecidedOtherwise => "Visits that would be decided otherwise today",
+            PackGapKind.DocumentMissingOrDiffers => "Documents that the register no longer holds as they were issued",
             PackGapKind.NoDocumentInDate => "Kit with no document in date",
             PackGapKind.NoQuarantineRecord => "Kit withdrawn with no quarantine record",
             PackGapKind.RemedyNotRecorded => "Defects with no remedy recorded by the stated date",
@@ -124,7 +124,8 @@ internal sealed class English : PackPhrases
             3. Was a document entered in the register's log?
                log/checkpoint.json names the length of the log and its root (RFC 6962 tree, SHA-256). log/inclusion-proofs.json has,
                for each document, its entry in the log and the path from the entry to that root. Save the lines below as check.py in
-               the folder that holds bagit.txt, and run them with Python 3. Each document must come out as "ok".
+               the folder that holds bagit.txt, and run them with Python 3. Each document must come out as "ok", and no
+               other line: a file that no list names was added later, and a document without a proof is not the register's.
                A checkpoint that you received from the sender earlier, or one published elsewhere, shows that the log was not
                rewritten since.
 

@@ -43,8 +43,8 @@ internal sealed class French : PackPhrases
         kind switch
         {
             PackGapKind.RegisterNotSound => "Le registre n’est pas intègre",
-            PackGapKind.DecidedOtherwise => "Enregistrements qui ne donnent plus la même décision",
-            PackGapKind.DocumentMissingOrDiffers => "Documents absents ou différents",
+            PackGapKind.DecidedOtherwise => "Visites dont la décision serait autre aujourd’hui",
+            PackGapKind.DocumentMissingOrDiffers => "Documents que le registre n’a plus tels qu’ils ont été émis",
             PackGapKind.NoDocumentInDate => "Équipements sans document en cours de validité",
             PackGapKind.NoQuarantineRecord => "Équipements retirés dont la mise à l’écart n’est pas enregistrée",
             PackGapKind.RemedyNotRecorded => "Défauts dont la réparation n’est pas enregistrée à la date indiquée",
@@ -131,7 +131,9 @@ internal sealed class French : PackPhrases
                log/checkpoint.json indique la longueur du journal et sa racine (arbre de la RFC 6962, SHA-256).
                log/inclusion-proofs.json contient, pour chaque document, son inscription au journal et le chemin jusqu’à cette racine.
                Enregistrer les lignes ci-dessous sous le nom check.py dans le dossier qui contient bagit.txt et les exécuter avec
-               Python 3. Chaque document doit donner « ok ». Un état du journal reçu plus tôt de l’expéditeur, ou publié ailleurs,
+               Python 3. Chaque document doit donner « ok », sans autre ligne : un fichier qui n’est dans aucune
+               liste a été ajouté plus tard, et un document sans preuve n’est pas du registre.
+               Un état du journal reçu plus tôt de l’expéditeur, ou publié ailleurs,
                montre que le journal n’a pas été réécrit depuis.
 
             4. Ce que personne ne peut contrôler d’ici : si ce qui a été enregistré est vrai.

@@ -42,8 +42,8 @@ internal sealed class German : PackPhrases
         kind switch
         {
             PackGapKind.RegisterNotSound => "Das Register ist nicht in Ordnung",
-            PackGapKind.DecidedOtherwise => "Aufzeichnungen, die heute anders entschieden werden",
-            PackGapKind.DocumentMissingOrDiffers => "Dokumente, die fehlen oder abweichen",
+            PackGapKind.DecidedOtherwise => "Aufträge, über die heute anders entschieden würde",
+            PackGapKind.DocumentMissingOrDiffers => "Dokumente, die das Register nicht mehr so hat, wie sie ausgestellt wurden",
             PackGapKind.NoDocumentInDate => "Ausrüstung ohne gültiges Dokument",
             PackGapKind.NoQuarantineRecord => "Ausgesonderte Ausrüstung, deren Verwahrung nicht aufgezeichnet ist",
             PackGapKind.RemedyNotRecorded => "Mängel, deren Behebung zum genannten Tag nicht aufgezeichnet ist",
@@ -129,7 +129,9 @@ internal sealed class German : PackPhrases
                log/checkpoint.json nennt die Länge des Protokolls und seine Wurzel (Baum nach RFC 6962, SHA-256).
                log/inclusion-proofs.json hat für jedes Dokument seinen Eintrag im Protokoll und den Pfad vom Eintrag zu dieser Wurzel.
                Die Zeilen unten als check.py in dem Ordner speichern, in dem bagit.txt liegt, und mit Python 3 ausführen. Hinter jedem
-               Dokument muss "ok" stehen. Ein Stand des Protokolls, den Sie früher vom Absender bekommen haben oder der anderswo
+               Dokument muss "ok" stehen, und keine weitere Zeile darf erscheinen: Eine Datei, die in keiner Liste steht, kam später
+               dazu, und ein Dokument ohne Beleg ist keines des Registers.
+               Ein Stand des Protokolls, den Sie früher vom Absender bekommen haben oder der anderswo
                veröffentlicht ist, zeigt, dass das Protokoll seither nicht umgeschrieben wurde.
 
             4. Was sich von hier aus nicht prüfen lässt: ob das Aufgezeichnete wahr ist.

@@ -53,5 +53,9 @@ internal sealed class English : LabelPhrases
 
     public override string Regime(string law) => $"Examined under: {law}";
 
+    public override string TakenOutBy(string notice) => $"Not examined. By the maker's notice {notice}, taken out of use by:";
+
+    public override string Law(string law) => $"Law: {law}";
+
     public override string SinceDay(LocalDate? day) => Printed.Day(day);
 }

@@ -58,6 +58,10 @@ internal sealed class French : LabelPhrases
 
     public override string Regime(string law) => $"Vérifié selon\u00A0: {law}";
 
+    public override string TakenOutBy(string notice) => $"Non vérifié. Par l’avis {notice} du fabricant, mis à l’écart par\u00A0:";
+
+    public override string Law(string law) => $"Droit\u00A0: {law}";
+
     public override string SinceDay(LocalDate? day) => Printed.Day(day);
 
     // The name in articles R4323-24 and R4323-100 of the Code du travail (from memory), which is that of no other law.

@@ -57,6 +57,11 @@ internal sealed class German : LabelPhrases
 
     public override string Regime(string law) => $"Geprüft nach: {law}";
 
+    public override string TakenOutBy(string notice) =>
+        $"Nicht geprüft. Durch Mitteilung {notice} des Herstellers, aus dem Gebrauch genommen von:";
+
+    public override string Law(string law) => $"Recht: {law}";
+
     public override string SinceDay(LocalDate? day) => Printed.Day(day);
 
     // The name in section 2(6) of the Betriebssicherheitsverordnung (from memory), which is that of no other law.

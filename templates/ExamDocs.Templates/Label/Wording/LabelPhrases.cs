@@ -69,5 +69,12 @@ public abstract class LabelPhrases
     public abstract string HoldTitle { get; }
     public abstract string Regime(string law);
 
+    /// <summary>Before the name of whoever took an item out of use that nobody looked at.</summary>
+    /// <param name="notice">Reference of the maker's safety notice.</param>
+    public abstract string TakenOutBy(string notice);
+
+    /// <summary>The law that holds for an item that nobody looked at.</summary>
+    public abstract string Law(string law);
+
     public abstract string SinceDay(LocalDate? day);
 }

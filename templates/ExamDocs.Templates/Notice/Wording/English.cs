@@ -37,6 +37,13 @@ internal sealed class English : NoticePhrases
         "“Not recorded” means that the record holds no such value. It is no reason to wait.",
     ];
 
+    public override string WithdrawnOn => "Withdrawn on";
+    public override string PremisesUnseen => "Premises";
+    public override string GivenUnseenBy => "Given by:";
+
+    public override string TakenOut(LocalDate? day, string notice) =>
+        $"Withdrawn on {Printed.Day(day)} by the maker's safety notice {notice}. Nobody has examined the item.";
+
     public override string DoNotUse => "Do not use";
 
     public override string DoNotUseAfter(LocalDate? lastDay) => $"Do not use after {Printed.Day(lastDay)}";

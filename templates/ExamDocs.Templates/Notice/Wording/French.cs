@@ -38,6 +38,13 @@ internal sealed class French : NoticePhrases
         "«\u00A0Non renseigné\u00A0» veut dire que l’enregistrement ne contient pas cette valeur. Ce n’est pas une raison d’attendre.",
     ];
 
+    public override string WithdrawnOn => "Retiré le";
+    public override string PremisesUnseen => "Lieu";
+    public override string GivenUnseenBy => "Remis par\u00A0:";
+
+    public override string TakenOut(LocalDate? day, string notice) =>
+        $"Retiré le {Printed.Day(day)} par l’avis de sécurité {notice} du fabricant. Personne n’a vérifié l’équipement.";
+
     public override string DoNotUse => "Ne pas utiliser";
 
     public override string DoNotUseAfter(LocalDate? lastDay) => $"Ne pas utiliser après le {Printed.Day(lastDay)}";

@@ -39,6 +39,13 @@ internal sealed class German : NoticePhrases
         "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
     ];
 
+    public override string WithdrawnOn => "Ausgesondert am";
+    public override string PremisesUnseen => "Ort";
+    public override string GivenUnseenBy => "Übergeben von:";
+
+    public override string TakenOut(LocalDate? day, string notice) =>
+        $"Ausgesondert am {Printed.Day(day)} durch die Sicherheitsmitteilung {notice} des Herstellers. Niemand hat den Gegenstand geprüft.";
+
     public override string DoNotUse => "Nicht benutzen";
 
     public override string DoNotUseAfter(LocalDate? lastDay) => $"Nach dem {Printed.Day(lastDay)} nicht mehr benutzen";

@@ -35,6 +35,15 @@ public abstract class NoticePhrases
     public abstract string KeepApart { get; }
     public abstract IReadOnlyList<string> Cautions { get; }
 
+    /// <summary>Of an item that nobody looked at.</summary>
+    /// <param name="day">When it was taken out of use.</param>
+    /// <param name="notice">Reference of the maker's safety notice that took it out of use.</param>
+    public abstract string TakenOut(LocalDate? day, string notice);
+
+    public abstract string WithdrawnOn { get; }
+    public abstract string PremisesUnseen { get; }
+    public abstract string GivenUnseenBy { get; }
+
     public abstract string DoNotUse { get; }
 
     public abstract string DoNotUseAfter(LocalDate? lastDay);

@@ -11,16 +11,20 @@ public sealed class EvidenceFileTests : IDisposable
     public void Dispose() => _story.Dispose();
 
     [Fact]
-    public void Pdfs_and_pictures_are_taken_whatever_their_names_say()
+    public void Pdfs_and_pictures_are_taken_whatever_their_names_say_and_end_as_what_they_are()
     {
         _story.Enclose("certificate.jpg");
         _story.Enclose("picture.pdf", Png());
         _story.Enclose("notes.pdf", "hello"u8.ToArray());
+        _story.Enclose("page.html", [.. PackStory.Page("a page"), .. "<script>alert(1)</script>"u8]);
         _story.Enclose("empty.pdf", []);
         _story.Enclose(".hidden.pdf");
         var (files, leftOut, refused) = EvidenceFolder.Read(_story.Evidence);
         Assert.Null(refused);
-        Assert.Equal(["certificate.jpg 1", "picture.pdf 1"], files.Select(f => FormattableString.Invariant($"{f.Name} {f.Pages}")));
+        Assert.Equal(
+            ["certificate.pdf 1", "page.pdf 1", "picture.png 1"],
+            files.Select(f => FormattableString.Invariant($"{f.Name} {f.Pages}"))
+        );
         Assert.Equal(
             ["empty.pdf is empty or larger than 64 MiB, and was left out", "notes.pdf is no PDF, JPEG or PNG, and was left out"],
             leftOut.Select(m => m.Text)
@@ -66,6 +70,15 @@ public sealed class EvidenceFileTests : IDisposable
         var file = Assert.Single(EvidenceFolder.Read(_story.Evidence).Files);
         _story.Enclose("a.pdf", PackStory.Page("other"));
         Assert.Throws<IOException>(file.Read);
+    }
+
+    [Fact]
+    public void A_link_that_leads_nowhere_is_left_out()
+    {
+        File.CreateSymbolicLink(Path.Combine(_story.Evidence, "gone.pdf"), _story.At("nowhere.pdf"));
+        var (files, leftOut, _) = EvidenceFolder.Read(_story.Evidence);
+        Assert.Empty(files);
+        Assert.Single(leftOut);
     }
 
     [Fact]

@@ -60,12 +60,70 @@ public sealed class FindGapsTests : IDisposable
         var visit = _story.Import(Visit("V-2", "2026-05-20").Connector("C-1", "C1", i => i.Cut()), "2026-05-20");
         _story.Report(visit, "2026-05-20", "C-1");
         Assert.Equal(["no-quarantine-record C-1"], _story.Gaps());
+        // The reasons in words: whoever reads the pack does not know the codes.
+        var pack = _story.Gather().Contents;
+        const string Said = "; The examiner concludes that it must be withdrawn; ";
+        Assert.Contains("W6 U3 (", pack.Gaps[0].Words, StringComparison.Ordinal);
+        Assert.Contains(Said, pack.Gaps[0].Words, StringComparison.Ordinal);
+        Assert.Contains(pack.Items, i => i.Item.Id == "C-1" && i.Why.Contains(Said, StringComparison.Ordinal));
+        var german = _story.Gather(ask: a => a with { Language = Templates.Shared.Wording.Language.German }).Contents;
+        Assert.DoesNotContain("concludes", german.Gaps[0].Words, StringComparison.Ordinal);
         // A later visit at which it is only listed changes nothing.
         _story.Import(
             Visit("V-3", "2026-05-25").Connector("C-1", "C1", i => i.NotLookedAt("not-presented")).Disposed("C-1", "quarantined"),
             "2026-05-25"
         );
         Assert.Empty(_story.Gaps());
+    }
+
+    /// <summary>The correction says nothing of quarantine, of a loss or of a repair any more.</summary>
+    [Fact]
+    public void What_a_correction_took_back_counts_no_more()
+    {
+        _story.Import(Visit("V-2", "2026-05-20").Connector("C-1", "C1", i => i.Cut()).Disposed("C-1", "quarantined"), "2026-05-20");
+        _story.Import(Visit("V-3", "2026-05-20").Connector("C-2", "C2", i => i.Cut()), "2026-05-20");
+        _story.Import(Visit("V-4", "2026-05-21").Connector("C-2", "C2", i => i.NotLookedAt("lost")), "2026-05-21");
+        _story.Import(
+            Visit("V-5", "2026-05-13").Connector("C-3", "C3", i => i.LaterDefect("2026-06-01")).Harness("H-2", "A2"),
+            "2026-05-13"
+        );
+        _story.Import(Visit("V-6", "2026-05-22").Harness("H-2", "A2").Repaired("C-3"), "2026-05-22");
+        string[] gaps = ["no-quarantine-record C-1", "no-quarantine-record C-2", "remedy-not-recorded C-3"];
+        Assert.DoesNotContain(_story.Gaps(), gaps.Contains);
+        _story.Import(Visit("V-2", "2026-05-20").Connector("C-1", "C1", i => i.Cut()), "2026-05-23");
+        _story.Import(Visit("V-4", "2026-05-21").Connector("C-2", "C2", i => i.Cut()), "2026-05-23");
+        _story.Import(Visit("V-6", "2026-05-22").Harness("H-2", "A2"), "2026-05-23");
+        Assert.Equal(gaps, _story.Gaps().Where(gaps.Contains));
+    }
+
+    [Fact]
+    public void A_declaration_that_a_correction_took_back_is_missed()
+    {
+        var json = JsonNode.Parse(Visit("V-2", "2026-05-20").Connector("C-1", "C1").Json)!;
+        json["items"]![0]!["declaration"] = new JsonObject { ["reference"] = "D-1", ["on"] = "2024-04-01" };
+        _story.ImportJson(json.ToJsonString(), "2026-05-20");
+        Assert.DoesNotContain("declaration-missing C-1", _story.Gaps());
+        _story.Import(Visit("V-2", "2026-05-20").Connector("C-1", "C1"), "2026-05-21");
+        Assert.Contains("declaration-missing C-1", _story.Gaps());
+    }
+
+    /// <summary>Two things bear one id: what was done with one of them says nothing of the other.</summary>
+    [Fact]
+    public void What_was_done_with_one_of_two_things_of_one_id_says_nothing_of_the_other()
+    {
+        _story.Import(Visit("V-2", "2026-05-20").Connector("C-1", "C1", i => i.Cut()), "2026-05-20");
+        _story.Import(
+            Visit("V-3", "2026-05-21").Connector("C-1", "C2", i => i.Not("C-1", "another serial").Cut()).Disposed("C-1", "quarantined"),
+            "2026-05-21"
+        );
+        Assert.Equal(["no-quarantine-record C-1"], _story.Gaps().Where(g => g.Contains("C-1", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Each_row_without_an_id_is_a_gap_of_its_own()
+    {
+        _story.Import(Visit("V-2", "2026-05-20").Connector("", "C1").Connector("", "C2").Harness("H-2", "A2"), "2026-05-20");
+        Assert.Equal(2, _story.Gaps().Count(g => g.Contains("without an id", StringComparison.Ordinal)));
     }
 
     /// <summary>It came back into use in between: what was put away before says nothing of now.</summary>

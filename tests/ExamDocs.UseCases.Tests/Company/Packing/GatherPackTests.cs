@@ -62,7 +62,21 @@ public sealed class GatherPackTests : IDisposable
         Assert.Equal(["H-1", "RB-1"], Ids("2026-06-01"));
         Assert.Equal(["H-9"], _story.Gather(ask: q => q with { Employer = "BIRCH LANE LIMITED" }).Contents.Items.Select(i => i.Item.Id));
         Assert.Equal(["H-1", "RB-1"], _story.Gather(ask: q => q with { Premises = "the Yard" }).Contents.Items.Select(i => i.Item.Id));
+        Assert.Equal(
+            ["H-1", "RB-1"],
+            _story.Gather(ask: q => q with { Premises = "1 Some Lane, Norshire" }).Contents.Items.Select(i => i.Item.Id)
+        );
         Assert.Equal(["RB-1"], _story.Gather(ask: q => q with { Items = ["rb 1"] }).Contents.Items.Select(i => i.Item.Id));
+    }
+
+    /// <summary>A name misspelt once takes kit out of the pack; whoever builds it is told which.</summary>
+    [Fact]
+    public void Kit_that_was_recorded_last_for_somebody_else_is_named()
+    {
+        Assert.Empty(_story.Gather().Elsewhere);
+        _story.Import(Visit("V-2", "2026-05-20", "Alder Vail Ltd").Bridge("RB-1", "B1", i => i.NotLookedAt()), "2026-05-20");
+        Assert.Equal(["RB-1"], _story.Gather().Elsewhere);
+        Assert.DoesNotContain("RB-1", Ids("2026-06-01"));
     }
 
     [Fact]
