@@ -118,9 +118,16 @@ public static class Determine
 
     private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
     {
-        var known = to.ToHashSet();
-        var added = found.Where(known.Add).ToList();
-        to.AddRange(added);
-        return added.Count > 0;
+        // Of most items nothing is found. What is found is added after the search, which may look at what was known before.
+        HashSet<T>? known = null;
+        List<T>? added = null;
+        foreach (var one in found)
+        {
+            known ??= [.. to];
+            if (known.Add(one))
+                (added ??= []).Add(one);
+        }
+        to.AddRange(added ?? []);
+        return added is not null;
     }
 }

@@ -12,11 +12,13 @@ namespace ExamDocs.Core.Cases;
 public sealed class ExaminationCase : ICase
 {
     private readonly Lazy<ItemCase?> _item;
+    private readonly Lazy<bool> _decides;
 
     public ExaminationCase(RecordContext context, Examination examination, string path)
     {
         (Context, Examination, Path) = (context, examination, path);
         _item = new Lazy<ItemCase?>(FindItem);
+        _decides = new Lazy<bool>(() => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this)));
     }
 
     public RecordContext Context { get; }
@@ -79,7 +81,7 @@ public sealed class ExaminationCase : ICase
     public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;
 
     /// <summary>True where it decides on its item, alone or with others of the same last day.</summary>
-    public bool Decides => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this));
+    public bool Decides => _decides.Value;
 
     /// <summary>The observations with their criteria; looked up once, because many rules need them.</summary>
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>

@@ -20,6 +20,11 @@ public sealed class RecordContext
     private readonly ILookup<string, PartElsewhere> _partsElsewhere;
     private ILookup<string, ItemCase>? _bySpelling;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
+    private readonly ILookup<string, PastWithdrawal> _pastWithdrawals;
+    private readonly ILookup<string?, RowCase<Renewal>> _renewals;
+    private readonly ILookup<string?, RowCase<Remedy>> _remedies;
+    private readonly ILookup<string?, RowCase<Release>> _releases;
+    private readonly ILookup<string?, RowCase<Disposal>> _disposals;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -28,6 +33,7 @@ public sealed class RecordContext
         _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
         _partsElsewhere = history.Parts.ToLookup(p => p.Whole, StringComparer.Ordinal);
         _wholesElsewhere = history.Wholes.ToLookup(w => w.Part, StringComparer.Ordinal);
+        _pastWithdrawals = history.Withdrawals.ToLookup(w => w.ItemId, StringComparer.Ordinal);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -39,10 +45,10 @@ public sealed class RecordContext
         WithoutId = Items.FirstOrDefault(i => i.Item.Id is null);
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
         Unlisted = [.. FindUnlisted().Select(own => ItemCase.Unlisted(this, own))];
-        Renewals = Rows(record.Renewals, "renewals", r => r.Item);
-        Remedies = Rows(record.Remedies, "remedies", r => r.Item);
-        Releases = Rows(record.Releases, "releases", r => r.Item);
-        Disposals = Rows(record.Disposals, "disposals", r => r.Item);
+        (Renewals, _renewals) = RowsByItem(record.Renewals, "renewals", r => r.Item);
+        (Remedies, _remedies) = RowsByItem(record.Remedies, "remedies", r => r.Item);
+        (Releases, _releases) = RowsByItem(record.Releases, "releases", r => r.Item);
+        (Disposals, _disposals) = RowsByItem(record.Disposals, "disposals", r => r.Item);
         foreach (var item in Items)
             item.Assemble();
         foreach (var part in Items)
@@ -135,6 +141,17 @@ public sealed class RecordContext
     /// <summary>Examinations of an item that a store has, of any day and in any order.</summary>
     public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
 
+    /// <summary>Withdrawals of an item that other records made, in any order.</summary>
+    public IEnumerable<PastWithdrawal> PastWithdrawalsOf(string? id) => id is null ? [] : _pastWithdrawals[id];
+
+    public IEnumerable<RowCase<Renewal>> RenewalsOf(string? id) => id is null ? [] : _renewals[id];
+
+    public IEnumerable<RowCase<Remedy>> RemediesOf(string? id) => id is null ? [] : _remedies[id];
+
+    public IEnumerable<RowCase<Release>> ReleasesOf(string? id) => id is null ? [] : _releases[id];
+
+    public IEnumerable<RowCase<Disposal>> DisposalsOf(string? id) => id is null ? [] : _disposals[id];
+
     /// <summary>Parts on an item that only other records have.</summary>
     public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
 
@@ -172,6 +189,16 @@ public sealed class RecordContext
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
         [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];
+
+    private (RowCase<T>[] All, ILookup<string?, RowCase<T>> ByItem) RowsByItem<T>(
+        IReadOnlyList<T> rows,
+        string member,
+        Func<T, string?> item
+    )
+    {
+        var all = Rows(rows, member, item);
+        return (all, all.ToLookup(r => r.ItemId, StringComparer.Ordinal));
+    }
 
     private static string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"/{member}/{index}");
 }
