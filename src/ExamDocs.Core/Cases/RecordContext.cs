@@ -105,6 +105,9 @@ public sealed class RecordContext
 
     public IReadOnlyList<ItemCase> Items { get; }
 
+    /// <summary>Examinations of no item of the record, in the order of the record.</summary>
+    internal IReadOnlyList<ExaminationCase> OfNoItem => field ??= [.. Examinations.Where(e => !KnowsItem(e.ItemId))];
+
     /// <summary>Things examined under an id that no item of the record has: a misspelt id must not hide a danger.</summary>
     public IReadOnlyList<ItemCase> Unlisted { get; }
 
@@ -173,19 +176,16 @@ public sealed class RecordContext
     /// <summary>All ids of persons.</summary>
     public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
 
-    private IEnumerable<IReadOnlyList<ExaminationCase>> FindUnlisted()
-    {
-        var unlisted = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
-        return unlisted
+    private IEnumerable<IReadOnlyList<ExaminationCase>> FindUnlisted() =>
+        OfNoItem
             .Where(e => e.ItemId is null)
             .Select(e => (IReadOnlyList<ExaminationCase>)[e])
             .Concat(
-                unlisted
+                OfNoItem
                     .Where(e => e.ItemId is not null)
                     .GroupBy(e => e.ItemId, StringComparer.Ordinal)
                     .Select(g => (IReadOnlyList<ExaminationCase>)[.. g])
             );
-    }
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
         [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];

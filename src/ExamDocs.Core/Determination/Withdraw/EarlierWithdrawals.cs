@@ -38,6 +38,8 @@ internal static class EarlierWithdrawals
     public static IReadOnlyList<EarlierWithdrawal> Of(ItemCase item)
     {
         var stored = item.Context.PastWithdrawalsOf(item.ItemId).ToList();
+        if (stored.Count == 0 && item.Earlier.Count == 0)
+            return [];
         var own = item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().ToList();
         var days = own.Select(w => w.On).ToHashSet();
         return
