@@ -22,8 +22,10 @@ public sealed class ItemCase : ICase
         Limits = LimitsMatch.For(item, context.LimitsIndex);
         Life = ServiceLife.Of(item, Limits.All, [.. own.Select(e => e.EventInService).OfType<EventInService>()]);
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
-        Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
-        Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
+        Deciding = own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last)).ToArray();
+        Earlier = own.Except(Deciding).OrderBy(e => e.On).ToArray();
+        Examination = Deciding.MaxBy(e => e.Examination.Defects.Count);
+        ExaminedOn = Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
         _measured = new Lazy<MeasurementAnalysis?>(() => MeasurementAnalysis.Of(this));
     }
 
@@ -71,13 +73,13 @@ public sealed class ItemCase : ICase
     public IReadOnlyList<EarlierExamination> Before => field ??= EarlierExamination.Of(this);
 
     /// <summary>The deciding examination; of several, the one with the most defects; null where there is none.</summary>
-    public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);
+    public ExaminationCase? Examination { get; }
 
     /// <summary>What was calculated from its diameters; null where the deciding examination has none.</summary>
     public MeasurementAnalysis? Measured => _measured.Value;
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
-    public LocalDate? ExaminedOn => Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
+    public LocalDate? ExaminedOn { get; }
 
     /// <summary>What it is fitted to now.</summary>
     public IReadOnlyList<ItemCase> Wholes { get; private set; } = [];
@@ -101,8 +103,7 @@ public sealed class ItemCase : ICase
     {
         get
         {
-            var recorded = Earlier.Where(e => e.On is not null).Select(e => e.On!.Value).ToList();
-            var latest = recorded.Count == 0 ? null : PartialDate.Of(recorded.Max());
+            var latest = Earlier.Max(e => e.On) is { } day ? PartialDate.Of(day) : null;
             return (Item.LastExamined, latest) switch
             {
                 (null, _) => latest,

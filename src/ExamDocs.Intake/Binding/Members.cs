@@ -13,7 +13,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>Of what was typed, for a message.</summary>
     public const int MostShown = 80;
 
-    private readonly KeyValuePair<string, SourceNode>[] _members = [.. node.Members];
+    private readonly KeyValuePair<string, SourceNode>[] _members = node.Members as KeyValuePair<string, SourceNode>[] ?? [.. node.Members];
 
     /// <summary>Of each member whether something asked for its name.</summary>
     private readonly bool[] _asked = new bool[node.Members.Count];
@@ -59,8 +59,9 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>A list of objects; an element of another kind is bound as an empty object, so that the others keep their places.</summary>
     public IReadOnlyList<T> List<T>(string name, Func<Members, T> bind)
     {
-        var list = new List<T>();
-        foreach (var element in Elements(name))
+        var elements = Elements(name);
+        var list = elements.TryGetNonEnumeratedCount(out var count) ? new List<T>(count) : [];
+        foreach (var element in elements)
         {
             if (element is not ObjectNode)
                 ReportKind(element, $"an object in braces");
@@ -72,10 +73,11 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>Reports every member that nothing asked for.</summary>
     public void Finish()
     {
-        foreach (var (n, member) in _members.Index())
+        for (var n = 0; n < _members.Length; n++)
         {
             if (_asked[n])
                 continue;
+            var member = _members[n];
             var near = SpellingSuggestion.Of(member.Key, _known);
             Report(
                 IntakeRules.UnknownMember,
