@@ -11,6 +11,7 @@ public sealed class ItemCase : ICase
 {
     private readonly List<ItemCase> _parts = [];
     private readonly Lazy<MeasurementAnalysis?> _measured;
+    private readonly Lazy<LocalDate?> _nextBy;
 
     internal ItemCase(RecordContext context, Item item, string path)
         : this(context, item, path, [.. context.ExaminationsOf(item.Id)]) { }
@@ -27,6 +28,7 @@ public sealed class ItemCase : ICase
         Examination = Deciding.MaxBy(e => e.Examination.Defects.Count);
         ExaminedOn = Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
         _measured = new Lazy<MeasurementAnalysis?>(() => MeasurementAnalysis.Of(this));
+        _nextBy = new Lazy<LocalDate?>(() => NextExamination.LatestFor(this));
     }
 
     /// <summary>Something examined under an id that no item of the record has: only the examination is known.</summary>
@@ -80,6 +82,9 @@ public sealed class ItemCase : ICase
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
     public LocalDate? ExaminedOn { get; }
+
+    /// <summary>Latest date for its next examination, inclusive; null where it was not examined or its regime is not known.</summary>
+    internal LocalDate? NextBy => _nextBy.Value;
 
     /// <summary>What it is fitted to now.</summary>
     public IReadOnlyList<ItemCase> Wholes { get; private set; } = [];
