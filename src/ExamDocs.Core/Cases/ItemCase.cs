@@ -95,13 +95,13 @@ public sealed class ItemCase : ICase
     /// <summary>Parts that are fitted to it now and are not in this record, each with what other records know of it.</summary>
     public IReadOnlyList<PartElsewhere> PartsElsewhere => field ??= [.. Context.PartsElsewhereOn(Item.Id)];
 
-    public IEnumerable<RowCase<Release>> Releases => Context.ReleasesOf(Item.Id);
+    public IEnumerable<RowCase<Release>> Releases => Context.Releases.Of(Item.Id);
 
-    public IEnumerable<RowCase<Renewal>> Renewals => Context.RenewalsOf(Item.Id);
+    public IEnumerable<RowCase<Renewal>> Renewals => Context.Renewals.Of(Item.Id);
 
-    public IEnumerable<RowCase<Remedy>> Remedies => Context.RemediesOf(Item.Id);
+    public IEnumerable<RowCase<Remedy>> Remedies => Context.Remedies.Of(Item.Id);
 
-    public IEnumerable<RowCase<Disposal>> Disposals => Context.DisposalsOf(Item.Id);
+    public IEnumerable<RowCase<Disposal>> Disposals => Context.Disposals.Of(Item.Id);
 
     /// <summary>The date of the last examination before this one: as typed, else the latest earlier one in the record.</summary>
     public PartialDate? LastExamined

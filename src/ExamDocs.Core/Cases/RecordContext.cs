@@ -21,10 +21,6 @@ public sealed class RecordContext
     private ILookup<string, ItemCase>? _bySpelling;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
     private readonly ILookup<string, PastWithdrawal> _pastWithdrawals;
-    private readonly ILookup<string?, RowCase<Renewal>> _renewals;
-    private readonly ILookup<string?, RowCase<Remedy>> _remedies;
-    private readonly ILookup<string?, RowCase<Release>> _releases;
-    private readonly ILookup<string?, RowCase<Disposal>> _disposals;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -45,10 +41,10 @@ public sealed class RecordContext
         WithoutId = Items.FirstOrDefault(i => i.Item.Id is null);
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
         Unlisted = [.. FindUnlisted().Select(own => ItemCase.Unlisted(this, own))];
-        (Renewals, _renewals) = RowsByItem(record.Renewals, "renewals", r => r.Item);
-        (Remedies, _remedies) = RowsByItem(record.Remedies, "remedies", r => r.Item);
-        (Releases, _releases) = RowsByItem(record.Releases, "releases", r => r.Item);
-        (Disposals, _disposals) = RowsByItem(record.Disposals, "disposals", r => r.Item);
+        Renewals = new(Rows(record.Renewals, "renewals", r => r.Item));
+        Remedies = new(Rows(record.Remedies, "remedies", r => r.Item));
+        Releases = new(Rows(record.Releases, "releases", r => r.Item));
+        Disposals = new(Rows(record.Disposals, "disposals", r => r.Item));
         foreach (var item in Items)
             item.Assemble();
         foreach (var part in Items)
@@ -113,13 +109,13 @@ public sealed class RecordContext
 
     public IReadOnlyList<ExaminationCase> Examinations { get; }
 
-    public IReadOnlyList<RowCase<Renewal>> Renewals { get; }
+    public ItemRows<Renewal> Renewals { get; }
 
-    public IReadOnlyList<RowCase<Remedy>> Remedies { get; }
+    public ItemRows<Remedy> Remedies { get; }
 
-    public IReadOnlyList<RowCase<Release>> Releases { get; }
+    public ItemRows<Release> Releases { get; }
 
-    public IReadOnlyList<RowCase<Disposal>> Disposals { get; }
+    public ItemRows<Disposal> Disposals { get; }
 
     /// <summary>Compares the ids of this record in any spelling.</summary>
     public FoldedIds Ids { get; } = new();
@@ -146,14 +142,6 @@ public sealed class RecordContext
 
     /// <summary>Withdrawals of an item that other records made, in any order.</summary>
     public IEnumerable<PastWithdrawal> PastWithdrawalsOf(string? id) => id is null ? [] : _pastWithdrawals[id];
-
-    public IEnumerable<RowCase<Renewal>> RenewalsOf(string? id) => id is null ? [] : _renewals[id];
-
-    public IEnumerable<RowCase<Remedy>> RemediesOf(string? id) => id is null ? [] : _remedies[id];
-
-    public IEnumerable<RowCase<Release>> ReleasesOf(string? id) => id is null ? [] : _releases[id];
-
-    public IEnumerable<RowCase<Disposal>> DisposalsOf(string? id) => id is null ? [] : _disposals[id];
 
     /// <summary>Parts on an item that only other records have.</summary>
     public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
@@ -189,16 +177,6 @@ public sealed class RecordContext
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
         [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];
-
-    private (RowCase<T>[] All, ILookup<string?, RowCase<T>> ByItem) RowsByItem<T>(
-        IReadOnlyList<T> rows,
-        string member,
-        Func<T, string?> item
-    )
-    {
-        var all = Rows(rows, member, item);
-        return (all, all.ToLookup(r => r.ItemId, StringComparer.Ordinal));
-    }
 
     private static string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"/{member}/{index}");
 }

@@ -19,7 +19,7 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
 
     private const double AsGoodAsNormal = 10_000;
 
-    /// <summary>Factors calculated before, at most ten thousand: it takes a search for each, and most profiles have a few readings.</summary>
+    /// <summary>Factors calculated before, at most ten thousand: each takes a search, and most profiles share a few.</summary>
     private static readonly ConcurrentDictionary<int, double> Known = new();
 
     /// <summary>U, millimetres to either side of the mean.</summary>
