@@ -104,23 +104,37 @@ public static class Determine
     private static void Limit(RecordContext context, Verdicts verdicts) =>
         UntilNothingChanges(context, item => AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
 
-    /// <summary>Reasons pass from parts to wholes over any depth. No reason is ever taken back, so this ends.</summary>
+    /// <summary>
+    /// Reasons pass from parts to wholes over any depth. No reason is ever taken back, so this ends. What is found of an item depends
+    /// on itself and its parts: it is looked at again only where one of these has changed since.
+    /// </summary>
     private static void UntilNothingChanges(RecordContext context, Func<ItemCase, bool> step)
     {
-        bool changed;
-        do
+        HashSet<ItemCase> open = [.. context.Items];
+        while (open.Count > 0)
         {
-            changed = false;
             foreach (var item in context.Items)
-                changed |= step(item);
-        } while (changed);
+            {
+                if (!open.Remove(item) || !step(item))
+                    continue;
+                open.Add(item);
+                open.UnionWith(item.Wholes);
+            }
+        }
     }
 
     private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
     {
-        var known = to.ToHashSet();
-        var added = found.Where(known.Add).ToList();
-        to.AddRange(added);
-        return added.Count > 0;
+        // Of most items nothing is found. What is found is added after the search, which may look at what was known before.
+        HashSet<T>? known = null;
+        List<T>? added = null;
+        foreach (var one in found)
+        {
+            known ??= [.. to];
+            if (known.Add(one))
+                (added ??= []).Add(one);
+        }
+        to.AddRange(added ?? []);
+        return added is not null;
     }
 }

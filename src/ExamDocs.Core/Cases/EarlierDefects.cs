@@ -43,8 +43,7 @@ internal static class EarlierDefects
     {
         var between = item.Before.Select(e => e.Stored).OfType<PastExamination>().ToList();
         var remedy = item
-            .Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId))
-            .Select(r => r.Row)
+            .Remedies.Select(r => r.Row)
             .Concat(between.SelectMany(b => b.Remedies))
             .FirstOrDefault(r => IsSince(r.DoneOn, earlier));
         if (remedy is not null)

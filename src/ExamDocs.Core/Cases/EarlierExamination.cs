@@ -22,11 +22,13 @@ public sealed record EarlierExamination(LocalDate On, Examination Examination)
     /// </summary>
     internal static IReadOnlyList<EarlierExamination> Of(ItemCase item)
     {
+        var known = item.Context.PastExaminationsOf(item.ItemId).ToList();
+        if (known.Count == 0 && item.Earlier.Count == 0)
+            return [];
         var ofRecord = item.Earlier.Where(e => e.On is not null).Select(e => new EarlierExamination(e.On!.Value, e.Examination)).ToList();
         var recorded = ofRecord.Select(e => e.On).ToHashSet();
         var end = item.ExaminedOn ?? item.Context.Record.Visit.ExaminedOn;
-        var stored = item
-            .Context.PastExaminationsOf(item.ItemId)
+        var stored = known
             .Where(p => p.On < end && !recorded.Contains(p.On))
             .OrderBy(p => p.On)
             .ThenBy(p => p.Document, StringComparer.Ordinal)

@@ -12,11 +12,14 @@ namespace ExamDocs.Core.Cases;
 public sealed class ExaminationCase : ICase
 {
     private readonly Lazy<ItemCase?> _item;
+    private readonly Lazy<bool> _decides;
 
     public ExaminationCase(RecordContext context, Examination examination, string path)
     {
         (Context, Examination, Path) = (context, examination, path);
+        On = examination.DayAt(context.Record.Visit);
         _item = new Lazy<ItemCase?>(FindItem);
+        _decides = new Lazy<bool>(() => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this)));
     }
 
     public RecordContext Context { get; }
@@ -36,7 +39,7 @@ public sealed class ExaminationCase : ICase
     public Category? Category => Item?.Category;
 
     /// <summary>E, the day examined: the examination's own, else the visit's.</summary>
-    public LocalDate? On => Examination.DayAt(Context.Record.Visit);
+    public LocalDate? On { get; }
 
     /// <summary>True where it is dated before the visit: history, which counts only for what is still open.</summary>
     public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;
@@ -79,11 +82,11 @@ public sealed class ExaminationCase : ICase
     public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;
 
     /// <summary>True where it decides on its item, alone or with others of the same last day.</summary>
-    public bool Decides => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this));
+    public bool Decides => _decides.Value;
 
     /// <summary>The observations with their criteria; looked up once, because many rules need them.</summary>
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
-        field ??= [.. Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)))];
+        field ??= Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i))).ToArray();
 
     /// <summary>
     /// The answers with the criteria of this item's category: two items of one id may have different categories.
@@ -94,10 +97,10 @@ public sealed class ExaminationCase : ICase
             : [.. Observations.Select(o => (o.Observation, item.Category?.Find(o.Observation.Criterion), o.Path))];
 
     public IReadOnlyList<(Defect Defect, string Path)> Defects =>
-        field ??= [.. Examination.Defects.Select((d, i) => (d, At("defects", i)))];
+        field ??= Examination.Defects.Select((d, i) => (d, At("defects", i))).ToArray();
 
     public IReadOnlyList<(DiameterStation Station, string Path)> Stations =>
-        field ??= [.. Examination.Diameters.Select((s, i) => (s, At("diameters", i)))];
+        field ??= Examination.Diameters.Select((s, i) => (s, At("diameters", i))).ToArray();
 
     /// <summary>True where it says something against the item, or has an answer that cannot be read and may.</summary>
     public bool IsAdverse =>

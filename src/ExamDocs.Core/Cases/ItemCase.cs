@@ -11,6 +11,7 @@ public sealed class ItemCase : ICase
 {
     private readonly List<ItemCase> _parts = [];
     private readonly Lazy<MeasurementAnalysis?> _measured;
+    private readonly Lazy<LocalDate?> _nextBy;
 
     internal ItemCase(RecordContext context, Item item, string path)
         : this(context, item, path, [.. context.ExaminationsOf(item.Id)]) { }
@@ -22,9 +23,12 @@ public sealed class ItemCase : ICase
         Limits = LimitsMatch.For(item, context.LimitsIndex);
         Life = ServiceLife.Of(item, Limits.All, [.. own.Select(e => e.EventInService).OfType<EventInService>()]);
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
-        Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
-        Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
+        Deciding = own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last)).ToArray();
+        Earlier = own.Except(Deciding).OrderBy(e => e.On).ToArray();
+        Examination = Deciding.MaxBy(e => e.Examination.Defects.Count);
+        ExaminedOn = Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
         _measured = new Lazy<MeasurementAnalysis?>(() => MeasurementAnalysis.Of(this));
+        _nextBy = new Lazy<LocalDate?>(() => NextExamination.LatestFor(this));
     }
 
     /// <summary>Something examined under an id that no item of the record has: only the examination is known.</summary>
@@ -71,13 +75,16 @@ public sealed class ItemCase : ICase
     public IReadOnlyList<EarlierExamination> Before => field ??= EarlierExamination.Of(this);
 
     /// <summary>The deciding examination; of several, the one with the most defects; null where there is none.</summary>
-    public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);
+    public ExaminationCase? Examination { get; }
 
     /// <summary>What was calculated from its diameters; null where the deciding examination has none.</summary>
     public MeasurementAnalysis? Measured => _measured.Value;
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
-    public LocalDate? ExaminedOn => Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
+    public LocalDate? ExaminedOn { get; }
+
+    /// <summary>Latest date for its next examination, inclusive; null where it was not examined or its regime is not known.</summary>
+    internal LocalDate? NextBy => _nextBy.Value;
 
     /// <summary>What it is fitted to now.</summary>
     public IReadOnlyList<ItemCase> Wholes { get; private set; } = [];
@@ -88,11 +95,13 @@ public sealed class ItemCase : ICase
     /// <summary>Parts that are fitted to it now and are not in this record, each with what other records know of it.</summary>
     public IReadOnlyList<PartElsewhere> PartsElsewhere => field ??= [.. Context.PartsElsewhereOn(Item.Id)];
 
-    public IEnumerable<RowCase<Release>> Releases =>
-        Context.Releases.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
+    public IEnumerable<RowCase<Release>> Releases => Context.Releases.Of(Item.Id);
 
-    public IEnumerable<RowCase<Renewal>> Renewals =>
-        Context.Renewals.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
+    public IEnumerable<RowCase<Renewal>> Renewals => Context.Renewals.Of(Item.Id);
+
+    public IEnumerable<RowCase<Remedy>> Remedies => Context.Remedies.Of(Item.Id);
+
+    public IEnumerable<RowCase<Disposal>> Disposals => Context.Disposals.Of(Item.Id);
 
     /// <summary>
     /// The date of the last examination before this one: as typed, else the latest earlier one of the record, if somebody looked at it.
@@ -101,8 +110,7 @@ public sealed class ItemCase : ICase
     {
         get
         {
-            var recorded = Earlier.Where(e => e.On is not null && e.Examination.WasLookedAt).Select(e => e.On!.Value).ToList();
-            var latest = recorded.Count == 0 ? null : PartialDate.Of(recorded.Max());
+            var latest = Earlier.Where(e => e.Examination.WasLookedAt).Max(e => e.On) is { } day ? PartialDate.Of(day) : null;
             return (Item.LastExamined, latest) switch
             {
                 (null, _) => latest,

@@ -9,7 +9,7 @@ namespace ExamDocs.Core.Cases;
 /// </summary>
 internal static class NextExamination
 {
-    /// <summary>Inclusive; null where the item was not examined or its regime is not known.</summary>
+    /// <summary>What <see cref="ItemCase.NextBy"/> is.</summary>
     public static LocalDate? LatestFor(ItemCase item)
     {
         if (item.ExaminedOn is null)
@@ -24,7 +24,7 @@ internal static class NextExamination
     /// </summary>
     public static LocalDate? LatestForAssembly(ItemCase item)
     {
-        if (LatestFor(item) is not { } own)
+        if (item.NextBy is not { } own)
             return null;
         HashSet<ItemCase> seen = [];
         own = item.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
@@ -33,7 +33,7 @@ internal static class NextExamination
         {
             if (!seen.Add(part))
                 continue;
-            own = LocalDate.Min(own, LatestFor(part) ?? own);
+            own = LocalDate.Min(own, part.NextBy ?? own);
             own = part.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
             foreach (var below in part.Parts)
                 open.Push(below);

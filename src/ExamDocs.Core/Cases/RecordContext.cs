@@ -20,6 +20,7 @@ public sealed class RecordContext
     private readonly ILookup<string, PartElsewhere> _partsElsewhere;
     private ILookup<string, ItemCase>? _bySpelling;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
+    private readonly ILookup<string, PastWithdrawal> _pastWithdrawals;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -28,6 +29,7 @@ public sealed class RecordContext
         _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
         _partsElsewhere = history.Parts.ToLookup(p => p.Whole, StringComparer.Ordinal);
         _wholesElsewhere = history.Wholes.ToLookup(w => w.Part, StringComparer.Ordinal);
+        _pastWithdrawals = history.Withdrawals.ToLookup(w => w.ItemId, StringComparer.Ordinal);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -39,10 +41,10 @@ public sealed class RecordContext
         WithoutId = Items.FirstOrDefault(i => i.Item.Id is null);
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
         Unlisted = [.. FindUnlisted().Select(own => ItemCase.Unlisted(this, own))];
-        Renewals = Rows(record.Renewals, "renewals", r => r.Item);
-        Remedies = Rows(record.Remedies, "remedies", r => r.Item);
-        Releases = Rows(record.Releases, "releases", r => r.Item);
-        Disposals = Rows(record.Disposals, "disposals", r => r.Item);
+        Renewals = new(Rows(record.Renewals, "renewals", r => r.Item));
+        Remedies = new(Rows(record.Remedies, "remedies", r => r.Item));
+        Releases = new(Rows(record.Releases, "releases", r => r.Item));
+        Disposals = new(Rows(record.Disposals, "disposals", r => r.Item));
         foreach (var item in Items)
             item.Assemble();
         foreach (var part in Items)
@@ -99,18 +101,21 @@ public sealed class RecordContext
 
     public IReadOnlyList<ItemCase> Items { get; }
 
+    /// <summary>Examinations of no item of the record, in the order of the record.</summary>
+    internal IReadOnlyList<ExaminationCase> OfNoItem => field ??= [.. Examinations.Where(e => !KnowsItem(e.ItemId))];
+
     /// <summary>Things examined under an id that no item of the record has: a misspelt id must not hide a danger.</summary>
     public IReadOnlyList<ItemCase> Unlisted { get; }
 
     public IReadOnlyList<ExaminationCase> Examinations { get; }
 
-    public IReadOnlyList<RowCase<Renewal>> Renewals { get; }
+    public ItemRows<Renewal> Renewals { get; }
 
-    public IReadOnlyList<RowCase<Remedy>> Remedies { get; }
+    public ItemRows<Remedy> Remedies { get; }
 
-    public IReadOnlyList<RowCase<Release>> Releases { get; }
+    public ItemRows<Release> Releases { get; }
 
-    public IReadOnlyList<RowCase<Disposal>> Disposals { get; }
+    public ItemRows<Disposal> Disposals { get; }
 
     /// <summary>Compares the ids of this record in any spelling.</summary>
     public FoldedIds Ids { get; } = new();
@@ -135,6 +140,9 @@ public sealed class RecordContext
     /// <summary>Examinations of an item that a store has, of any day and in any order.</summary>
     public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
 
+    /// <summary>Withdrawals of an item that other records made, in any order.</summary>
+    public IEnumerable<PastWithdrawal> PastWithdrawalsOf(string? id) => id is null ? [] : _pastWithdrawals[id];
+
     /// <summary>Parts on an item that only other records have.</summary>
     public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
 
@@ -156,19 +164,16 @@ public sealed class RecordContext
     /// <summary>All ids of persons.</summary>
     public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
 
-    private IEnumerable<IReadOnlyList<ExaminationCase>> FindUnlisted()
-    {
-        var unlisted = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
-        return unlisted
+    private IEnumerable<IReadOnlyList<ExaminationCase>> FindUnlisted() =>
+        OfNoItem
             .Where(e => e.ItemId is null)
             .Select(e => (IReadOnlyList<ExaminationCase>)[e])
             .Concat(
-                unlisted
+                OfNoItem
                     .Where(e => e.ItemId is not null)
                     .GroupBy(e => e.ItemId, StringComparer.Ordinal)
                     .Select(g => (IReadOnlyList<ExaminationCase>)[.. g])
             );
-    }
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
         [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];

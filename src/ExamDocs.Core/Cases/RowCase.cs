@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Cases;
@@ -41,4 +42,13 @@ public sealed class RowCase<T>(RecordContext context, T row, string path, string
     public string? ItemId { get; } = itemId;
 
     public string? RegimeId => Context.Record.Visit.Regime;
+}
+
+/// <summary>The rows of one of the record's lists that is about items.</summary>
+public sealed class ItemRows<T>(IList<RowCase<T>> rows) : ReadOnlyCollection<RowCase<T>>(rows)
+{
+    private readonly ILookup<string?, RowCase<T>> _byItem = rows.ToLookup(r => r.ItemId, StringComparer.Ordinal);
+
+    /// <summary>Those about the item with this id, in the order of the list; none where there is no id.</summary>
+    public IEnumerable<RowCase<T>> Of(string? id) => id is null ? [] : _byItem[id];
 }

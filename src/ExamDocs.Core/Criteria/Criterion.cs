@@ -73,8 +73,16 @@ public sealed record Criterion
     /// <summary>True where it is required and an examination has no answer to it, or the answer <c>not-examined</c>.</summary>
     public bool IsMissingIn(Examination examination)
     {
-        var answers = AnswersIn(examination).ToList();
-        return Required && (answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined));
+        if (!Required)
+            return false;
+        var isAnswered = false;
+        foreach (var answer in AnswersIn(examination))
+        {
+            if (answer.State is ObservedState.NotExamined)
+                return true;
+            isAnswered = true;
+        }
+        return !isAnswered;
     }
 
     /// <summary>True where the criterion may be answered with this state.</summary>
@@ -115,5 +123,13 @@ public sealed record Category
     /// <summary>Textile and plastic kit ages; so does kit of mixed build, by its textile or plastic part.</summary>
     public bool Ages => Material is not MaterialFamily.Metal;
 
-    public Criterion? Find(string? criterion) => Criteria.FirstOrDefault(c => string.Equals(c.Id, criterion, StringComparison.Ordinal));
+    public Criterion? Find(string? criterion)
+    {
+        foreach (var known in Criteria)
+        {
+            if (string.Equals(known.Id, criterion, StringComparison.Ordinal))
+                return known;
+        }
+        return null;
+    }
 }

@@ -30,13 +30,18 @@ internal interface IExaminationRule : IOutcomeRule
     IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination);
 }
 
-/// <summary>A rule that finds reasons in an item together with its parts, its wholes and its history.</summary>
+/// <summary>
+/// A rule that finds reasons in an item together with its parts, its wholes and its history. Of verdicts it asks for the item's own and
+/// those of its parts, for no other.
+/// </summary>
 internal interface IItemRule : IOutcomeRule
 {
     IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts);
 }
 
-/// <summary>A rule that finds the last day on which an otherwise fit item may be used.</summary>
+/// <summary>
+/// A rule that finds the last day on which an otherwise fit item may be used. Of verdicts it asks for those of its parts alone.
+/// </summary>
 internal interface IUntilRule : IOutcomeRule
 {
     IEnumerable<(LocalDate LastDay, Reason Reason)> Days(ItemCase item, Verdicts verdicts);

@@ -73,6 +73,8 @@ internal sealed class FittingFacts
         IEnumerable<KnownEntry> Meant(string id)
         {
             var named = byId[id];
+            if (!named.Any(n => n.IsNameAlone))
+                return named;
             var rows = visit.Where(e => !e.IsNameAlone && named.Any(n => n.IsNameAlone && n.Particulars.SharesId(e.Particulars))).ToList();
             return rows.Count > 0 ? rows : named;
         }

@@ -7,13 +7,13 @@ namespace ExamDocs.Core.Known;
 /// <summary>One item as one version of one visit records it.</summary>
 internal sealed class KnownEntry
 {
-    private KnownEntry(KnownVisit visit, Item item, bool isCurrent)
+    private KnownEntry(KnownVisit visit, Item item, bool isCurrent, IReadOnlyList<KnownOutcome> outcomes, LocalDate? lastExamined)
     {
         (Visit, Item, IsCurrent) = (visit, item, isCurrent);
         var typed = visit.Record.Visit;
         Particulars = new Particulars(item, typed.HiredFrom?.Name ?? typed.Employer?.Name);
-        Outcomes = [.. visit.Outcomes.Where(o => string.Equals(o.Item, item.Id, StringComparison.Ordinal))];
-        Day = Outcomes.Max(o => o.ExaminedOn) ?? LastExamined() ?? typed.ExaminedOn ?? LocalDate.MinIsoValue;
+        Outcomes = outcomes;
+        Day = Outcomes.Max(o => o.ExaminedOn) ?? lastExamined ?? typed.ExaminedOn ?? LocalDate.MinIsoValue;
     }
 
     public KnownVisit Visit { get; }
@@ -71,10 +71,15 @@ internal sealed class KnownEntry
             .OfType<string>()
             .Where(id => !known.Contains(id))
             .Distinct(StringComparer.Ordinal);
+        var outcomes = visit.Outcomes.ToLookup(o => o.Item, StringComparer.Ordinal);
+        var days = record.Examinations.ToLookup(e => e.Item, e => e.DayAt(record.Visit), StringComparer.Ordinal);
         return record
             .Items.Where(i => i.Id is not null)
-            .Select(i => new KnownEntry(visit, i, isCurrent))
-            .Concat(named.Select(id => new KnownEntry(visit, new Item { Id = id }, isCurrent) { IsNameAlone = true }));
+            .Select(i => Entry(i, isNameAlone: false))
+            .Concat(named.Select(id => Entry(new Item { Id = id }, isNameAlone: true)));
+
+        KnownEntry Entry(Item item, bool isNameAlone) =>
+            new(visit, item, isCurrent, [.. outcomes[item.Id]], days[item.Id].Max()) { IsNameAlone = isNameAlone };
     }
 
     /// <summary>
@@ -101,6 +106,4 @@ internal sealed class KnownEntry
             .ThenBy(o => areWithdrawalsEnded && o.Item2!.Outcome is Outcome.Withdraw ? null : (Outcome?)o.Item2!.Outcome)
             .ThenBy(o => o.Item1!.Visit.Number)
             .LastOrDefault();
-
-    private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
 }

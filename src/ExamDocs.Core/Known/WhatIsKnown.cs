@@ -37,7 +37,7 @@ public sealed class WhatIsKnown
     public History History { get; }
 
     /// <summary>Lines of other visits about the same items, and about the items that they are fitted to.</summary>
-    public IReadOnlyList<KnownLine> Lines => field ??= [.. _items.Current.SelectMany(LinesOf).Distinct()];
+    public IReadOnlyList<KnownLine> Lines => field ??= _items.Past.Count == 0 ? [] : [.. _items.Current.SelectMany(LinesOf).Distinct()];
 
     /// <param name="record">The record under check.</param>
     /// <param name="others">Visits of other records, and other versions of this one; without this version itself.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using MathNet.Numerics.Distributions;
 
 namespace ExamDocs.Core.Measurement;
@@ -18,6 +19,9 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
 
     private const double AsGoodAsNormal = 10_000;
 
+    /// <summary>Factors calculated before, at most ten thousand: each takes a search, and most profiles share a few.</summary>
+    private static readonly ConcurrentDictionary<int, double> Known = new();
+
     /// <summary>U, millimetres to either side of the mean.</summary>
     public double ExpandedMm => StandardMm * CoverageFactor;
 
@@ -36,7 +40,9 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
     /// <summary>k for 95.45 %, two-sided.</summary>
     /// <param name="degreesOfFreedom">At least one; cut to a whole number.</param>
     public static double CoverageFor(double degreesOfFreedom) =>
-        degreesOfFreedom > AsGoodAsNormal ? 2 : StudentT.InvCDF(0, 1, Math.Max(1, Math.Floor(degreesOfFreedom)), (1 + Coverage) / 2);
+        degreesOfFreedom > AsGoodAsNormal ? 2 : Known.GetOrAdd((int)Math.Max(1, Math.Floor(degreesOfFreedom)), Calculated);
+
+    private static double Calculated(int degreesOfFreedom) => StudentT.InvCDF(0, 1, degreesOfFreedom, (1 + Coverage) / 2);
 }
 
 /// <summary>The variance of readings about the mean of their own station, pooled over a profile (JCGM 100:2008 4.2.4).</summary>

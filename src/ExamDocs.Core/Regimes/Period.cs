@@ -22,10 +22,15 @@ public static class Periods
     /// What is in force on the day. Before the first period the first one counts; after the last one, or where the day is not known,
     /// the last one counts. So a date that the data lack never means that no law applies.
     /// </summary>
-    public static IReadOnlyList<T> InForce<T>(this IReadOnlyList<Period<T>> periods, LocalDate? day) =>
-        periods.Count == 0 ? []
-        : day is null ? periods[^1].Entries
-        : (periods.LastOrDefault(p => p.From is null || p.From <= day) ?? periods[0]).Entries;
+    public static IReadOnlyList<T> InForce<T>(this IReadOnlyList<Period<T>> periods, LocalDate? day)
+    {
+        if (periods.Count == 0)
+            return [];
+        var last = periods.Count - 1;
+        while (last > 0 && periods[last].From > day)
+            last--;
+        return periods[last].Entries;
+    }
 
     /// <summary>True where the periods follow one another without a gap and without overlap.</summary>
     internal static bool FollowOneAnother<T>(this IReadOnlyList<Period<T>> periods) =>

@@ -20,14 +20,27 @@ public interface IRule
 public sealed record Fault(string Member, Message Message, Message? Hint = null, string? Item = null, PossibleCause? Cause = null);
 
 /// <summary>One check with one code, for one kind of thing in the record.</summary>
+/// <remarks>
+/// It is a validator like any other of FluentValidation. A record has a hundred rules for each of thousands of things, so
+/// <see cref="Check"/> asks for the faults themselves, without a validation's context and result for each rule and thing.
+/// </remarks>
 /// <typeparam name="T">The kind of thing that it checks.</typeparam>
 public abstract class Rule<T> : AbstractValidator<T>, IRule
     where T : class, ICase
 {
+    private readonly List<Func<T, IEnumerable<Fault>>> _faults = [];
+
     protected Rule(RuleInfo info)
     {
         Info = info;
-        RuleLevelCascadeMode = CascadeMode.Continue;
+        RuleFor(subject => subject)
+            .Custom(
+                (subject, context) =>
+                {
+                    foreach (var fault in _faults.SelectMany(faults => faults(subject)))
+                        context.AddFailure(new ValidationFailure(fault.Member, Info.Title) { ErrorCode = Info.Code, CustomState = fault });
+                }
+            );
     }
 
     public RuleInfo Info { get; }
@@ -41,18 +54,28 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
     /// <summary>The source of the rule for this case.</summary>
     protected virtual string SourceOf(T subject) => Info.Source;
 
-    internal IEnumerable<Finding> Check(T subject) =>
-        Concerns(subject)
-            ? Validate(subject)
-                .Errors.Select(f => (Fault)f.CustomState)
-                .Select(f =>
-                    Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId) with
-                    {
-                        Source = SourceOf(subject),
-                        PossibleCause = f.Cause,
-                    }
-                )
-            : [];
+    /// <summary>Adds what the rule finds wrong with a thing, if it applies to it.</summary>
+    internal void Check(T subject, List<Finding> found)
+    {
+        if (!Concerns(subject))
+            return;
+        foreach (var faults in _faults)
+        {
+            var some = faults(subject);
+            // Mostly there are none, and asking an empty list for its first one takes longer than seeing that it is empty.
+            if (some is Fault[] { Length: 0 })
+                continue;
+            foreach (var fault in some)
+                found.Add(FindingOf(fault, subject));
+        }
+    }
+
+    private Finding FindingOf(Fault fault, T subject) =>
+        Info.At(PathOf(subject) + fault.Member, fault.Message, fault.Hint, fault.Item ?? subject.ItemId) with
+        {
+            Source = SourceOf(subject),
+            PossibleCause = fault.Cause,
+        };
 
     /// <summary>Reports a fault where the text is missing.</summary>
     protected void Require(Func<T, string?> text, string member, Message message) =>
@@ -63,15 +86,7 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
         Each(subject => wrong(subject) ? [new Fault(member, message(subject))] : []);
 
     /// <summary>Reports every fault returned.</summary>
-    protected void Each(Func<T, IEnumerable<Fault>> faults) =>
-        RuleFor(subject => subject)
-            .Custom(
-                (subject, context) =>
-                {
-                    foreach (var fault in faults(subject))
-                        context.AddFailure(new ValidationFailure(fault.Member, Info.Title) { ErrorCode = Info.Code, CustomState = fault });
-                }
-            );
+    protected void Each(Func<T, IEnumerable<Fault>> faults) => _faults.Add(faults);
 }
 
 /// <summary>A rule about the examinations that decide at this visit; history is left out.</summary>

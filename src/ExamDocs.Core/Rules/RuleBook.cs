@@ -174,16 +174,27 @@ public static class RuleBook
 
     /// <param name="context">The record.</param>
     /// <param name="withdrawn">The items that have a reason to withdraw, with these reasons: a conclusion may not be kinder.</param>
-    internal static IEnumerable<Finding> Check(RecordContext context, IReadOnlyDictionary<ItemCase, IReadOnlyList<Reason>> withdrawn) =>
-        Run(OfVisit, [context.Visit])
-            .Concat(Run(OfPerson, context.People))
-            .Concat(Run(OfLimits, context.Limits))
-            .Concat(Run(OfItem, context.Items))
-            .Concat(Run(OfExamination, context.Examinations))
-            .Concat(Run(OfRenewal, context.Renewals))
-            .Concat(Run(OfRelease, context.Releases))
-            .Concat(Run(OfWithdrawn, [.. withdrawn.SelectMany(w => w.Key.Deciding.Select(e => new WithdrawnCase(e, w.Value)))]));
+    internal static IReadOnlyList<Finding> Check(RecordContext context, IReadOnlyDictionary<ItemCase, IReadOnlyList<Reason>> withdrawn)
+    {
+        var found = new List<Finding>();
+        Run(OfVisit, [context.Visit], found);
+        Run(OfPerson, context.People, found);
+        Run(OfLimits, context.Limits, found);
+        Run(OfItem, context.Items, found);
+        Run(OfExamination, context.Examinations, found);
+        Run(OfRenewal, context.Renewals, found);
+        Run(OfRelease, context.Releases, found);
+        Run(OfWithdrawn, [.. withdrawn.SelectMany(w => w.Key.Deciding.Select(e => new WithdrawnCase(e, w.Value)))], found);
+        return found;
+    }
 
-    private static IEnumerable<Finding> Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects)
-        where T : class, ICase => subjects.SelectMany(subject => rules.SelectMany(rule => rule.Check(subject)));
+    private static void Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects, List<Finding> found)
+        where T : class, ICase
+    {
+        foreach (var subject in subjects)
+        {
+            foreach (var rule in rules)
+                rule.Check(subject, found);
+        }
+    }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using ExamDocs.Core.Identity;
 
 namespace ExamDocs.Core.Service;
 
@@ -15,11 +16,15 @@ internal static class LimitsSpelling
 {
     private const string Separators = "-‐‑‒–—−_./\\'’";
 
+    private static readonly FoldedLately<string> Lately = new(Fold);
+
     public static bool AreSame(string one, string? other) =>
         other is not null && string.Equals(Folded(one), Folded(other), StringComparison.Ordinal);
 
     /// <summary>The one spelling. A text of separators alone keeps them: else all such texts would be the same name.</summary>
-    public static string Folded(string text)
+    public static string Folded(string text) => Lately.Of(text);
+
+    private static string Fold(string text)
     {
         var folded = new StringBuilder(text.Length);
         var divided = false;

@@ -13,7 +13,13 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>Of what was typed, for a message.</summary>
     public const int MostShown = 80;
 
-    private readonly HashSet<string> _known = new(StringComparer.Ordinal);
+    private readonly KeyValuePair<string, SourceNode>[] _members = node.Members as KeyValuePair<string, SourceNode>[] ?? [.. node.Members];
+
+    /// <summary>Of each member whether something asked for its name.</summary>
+    private readonly bool[] _asked = new bool[node.Members.Count];
+
+    /// <summary>The names asked for.</summary>
+    private readonly List<string> _known = [];
 
     public string Pointer => node.Pointer;
 
@@ -51,23 +57,27 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     }
 
     /// <summary>A list of objects; an element of another kind is bound as an empty object, so that the others keep their places.</summary>
-    public IReadOnlyList<T> List<T>(string name, Func<Members, T> bind) =>
-        [
-            .. Elements(name)
-                .Select(element =>
-                {
-                    if (element is ObjectNode inner)
-                        return Bind(inner, bind);
-                    ReportKind(element, $"an object in braces");
-                    return bind(new Members(new ObjectNode(element.Pointer, []), sink));
-                }),
-        ];
+    public IReadOnlyList<T> List<T>(string name, Func<Members, T> bind)
+    {
+        var elements = Elements(name);
+        var list = elements.TryGetNonEnumeratedCount(out var count) ? new List<T>(count) : [];
+        foreach (var element in elements)
+        {
+            if (element is not ObjectNode)
+                ReportKind(element, $"an object in braces");
+            list.Add(element is ObjectNode inner ? Bind(inner, bind) : bind(new Members(new ObjectNode(element.Pointer, []), sink)));
+        }
+        return list;
+    }
 
     /// <summary>Reports every member that nothing asked for.</summary>
     public void Finish()
     {
-        foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
+        for (var n = 0; n < _members.Length; n++)
         {
+            if (_asked[n])
+                continue;
+            var member = _members[n];
             var near = SpellingSuggestion.Of(member.Key, _known);
             Report(
                 IntakeRules.UnknownMember,
@@ -79,30 +89,47 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     }
 
     /// <summary>Every value of this name, blank ones included; more than one is reported.</summary>
-    public List<SourceNode> Take(string name)
+    public SourceNode[] Take(string name)
     {
         _known.Add(name);
-        List<SourceNode> found = [];
-        foreach (var (key, value) in node.Members)
+        SourceNode? first = null;
+        List<SourceNode>? all = null;
+        for (var n = 0; n < _members.Length; n++)
         {
-            if (string.Equals(key, name, StringComparison.Ordinal))
-                found.Add(value);
+            if (!string.Equals(_members[n].Key, name, StringComparison.Ordinal))
+                continue;
+            _asked[n] = true;
+            if (first is null)
+                first = _members[n].Value;
+            else
+                (all ??= [first]).Add(_members[n].Value);
         }
-        if (found.Count > 1)
-            Report(IntakeRules.DuplicateMember, found[1].Pointer, $"'{name}' is written {found.Count} times");
-        return found;
+        if (all is null)
+            return first is null ? [] : [first];
+        Report(IntakeRules.DuplicateMember, all[1].Pointer, $"'{name}' is written {all.Count} times");
+        return [.. all];
     }
 
     /// <summary>The values of this name that are not blank.</summary>
-    public IEnumerable<SourceNode> TakeTyped(string name) => Take(name).Where(m => !IsMissing(m));
+    public SourceNode[] TakeTyped(string name)
+    {
+        var found = Take(name);
+        return Array.Exists(found, IsMissing) ? Array.FindAll(found, m => !IsMissing(m)) : found;
+    }
 
     /// <summary>The one value of this name; null where there is none, or more than one: nobody knows then which holds.</summary>
-    public SourceNode? TakeOnly(string name) => TakeTyped(name).ToList() is [var only] ? only : null;
+    public SourceNode? TakeOnly(string name) => TakeTyped(name) is [var only] ? only : null;
 
     /// <summary>The elements of the lists of this name.</summary>
     public IEnumerable<SourceNode> Elements(string name)
     {
-        foreach (var member in Take(name))
+        var found = Take(name);
+        return found is [ListNode only] ? only.Elements : ElementsOf(found);
+    }
+
+    private IEnumerable<SourceNode> ElementsOf(SourceNode[] found)
+    {
+        foreach (var member in found)
         {
             if (member is ListNode list)
             {

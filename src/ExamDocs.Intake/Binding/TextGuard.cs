@@ -24,6 +24,8 @@ internal static class TextGuard
     /// <summary>Names the first character that cannot be printed as typed; null where all can.</summary>
     public static Message? Objection(string text)
     {
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
+            return null;
         for (var i = 0; i < text.Length; i++)
         {
             if (!Rune.TryGetRuneAt(text, i, out var rune))

@@ -109,11 +109,29 @@ internal static class JsonTree
             _ => new NullNode(at),
         };
 
-    private static ObjectNode Object(JsonElement element, string at) =>
-        new(at, [.. element.EnumerateObject().Select(m => KeyValuePair.Create(m.Name, Node(m.Value, new JsonPlace(at, Escape(m.Name)))))]);
+    private static ObjectNode Object(JsonElement element, string at)
+    {
+        var members = new KeyValuePair<string, SourceNode>[element.GetPropertyCount()];
+        var n = 0;
+        foreach (var member in element.EnumerateObject())
+        {
+            var name = member.Name;
+            members[n++] = new(name, Node(member.Value, new JsonPlace(at, Escape(name))));
+        }
+        return new ObjectNode(at, members);
+    }
 
-    private static ListNode List(JsonElement element, string at) =>
-        new(at, [.. element.EnumerateArray().Select((e, i) => Node(e, new JsonPlace(at, i.ToString(CultureInfo.InvariantCulture))))]);
+    private static ListNode List(JsonElement element, string at)
+    {
+        var elements = new SourceNode[element.GetArrayLength()];
+        var n = 0;
+        foreach (var one in element.EnumerateArray())
+        {
+            elements[n] = Node(one, new JsonPlace(at, n.ToString(CultureInfo.InvariantCulture)));
+            n++;
+        }
+        return new ListNode(at, elements);
+    }
 
     /// <summary>RFC 6901: ~ and / within a member's name.</summary>
     private static string Escape(string name) =>

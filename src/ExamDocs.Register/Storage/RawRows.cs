@@ -8,12 +8,23 @@ namespace ExamDocs.Register.Storage;
 internal static class RawRows
 {
     /// <summary>The columns of each row, by name; a value that is not a text says what it is.</summary>
-    public static List<(string Name, string? Value)[]> Raw(this DbConnection connection, string text, params object?[] values) =>
-        connection.Rows(
-            row => Enumerable.Range(0, row.FieldCount).Select(i => (row.GetName(i), Written(row.GetValue(i)))).ToArray(),
+    public static List<(string Name, string? Value)[]> Raw(this DbConnection connection, string text, params object?[] values)
+    {
+        // All rows of one answer have the same columns.
+        string[]? names = null;
+        return connection.Rows(
+            row =>
+            {
+                names ??= [.. Enumerable.Range(0, row.FieldCount).Select(row.GetName)];
+                var columns = new (string Name, string? Value)[names.Length];
+                for (var i = 0; i < columns.Length; i++)
+                    columns[i] = (names[i], Written(row.GetValue(i)));
+                return columns;
+            },
             text,
             values
         );
+    }
 
     /// <summary>A value as <see cref="Raw"/> gives it back once it is stored.</summary>
     public static string? Written(object? value) =>

@@ -34,10 +34,12 @@ internal sealed class PrintQueue(PrintLookup lookup, Func<Task<NumberedPrint>> s
         await using var finish = cancellation.Register(() => stop.CancelAfter(LongestFinish));
         try
         {
-            foreach (var group in Groups(jobs).TakeWhile(_ => !cancellation.IsCancellationRequested))
+            foreach (var group in Groups(jobs))
             {
                 if (_inHand.Exists(p => p.Job.Type != group[0].Type))
                     await SettleAsync(_inHand.Count, settle, stop.Token);
+                if (cancellation.IsCancellationRequested)
+                    break;
                 var before = _inHand.Count;
                 await BeginAsync(group, stop.Token);
                 await SettleAsync(before, settle, stop.Token);

@@ -77,6 +77,16 @@ if (args is ["due"])
     DueRun.All(Root(), 10_000, 100_000);
     return 0;
 }
+if (args is ["check", .. var sizes])
+{
+    CheckRun.All(Root(), sizes is [var size] ? int.Parse(size, CultureInfo.InvariantCulture) : 5_000);
+    return 0;
+}
+if (args is ["check-make", var checkFolder, var checkItems])
+{
+    CheckRun.Write(Root(), checkFolder, int.Parse(checkItems, CultureInfo.InvariantCulture));
+    return 0;
+}
 if (args is ["workbench"])
 {
     await WorkbenchRun.AllAsync(Root());
@@ -86,7 +96,7 @@ var examples = Path.Combine(Root(), "examples");
 var today = new LocalDate(2026, 5, 12);
 Console.WriteLine($"{"what", -46}{"ours ms", 10}{"peer ms", 10}{"ratio", 8}  peer");
 
-var json = Repeat(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject(), times: 20);
+var json = RepeatedRecord.Of(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject(), times: 20);
 Compare(
     "read, check and determine 1,240 items",
     5,
@@ -102,7 +112,10 @@ Compare(
     "JsonDocument.Parse alone"
 );
 
-var unmeasured = Repeat(WithoutDiameters(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject()), times: 20);
+var unmeasured = RepeatedRecord.Of(
+    WithoutDiameters(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject()),
+    times: 20
+);
 Compare(
     "the same, against itself without measurements",
     9,
@@ -209,37 +222,6 @@ static void ReadBare(byte[] workbook)
         using var xml = XmlReader.Create(part.Open());
         while (xml.Read()) { }
     }
-}
-
-// The example several times over, every identity with a number of its own.
-static byte[] Repeat(JsonObject record, int times)
-{
-    foreach (
-        var (list, ids) in new (string, string[])[]
-        {
-            ("items", ["id", "fittedTo", "serial"]),
-            ("examinations", ["item"]),
-            ("renewals", ["item", "removedPart", "fittedPart"]),
-            ("remedies", ["item"]),
-            ("releases", ["item"]),
-            ("disposals", ["item"]),
-        }
-    )
-    {
-        var rows = record[list]!.AsArray();
-        foreach (
-            var (row, copy) in Enumerable
-                .Range(1, times - 1)
-                .SelectMany(n => rows.ToList().Select(r => (r!.DeepClone().AsObject(), n)))
-                .ToList()
-        )
-        {
-            foreach (var id in ids.Where(row.ContainsKey))
-                row[id] = $"{row[id]}-{copy}";
-            rows.Add(row);
-        }
-    }
-    return Encoding.UTF8.GetBytes(record.ToJsonString());
 }
 
 static string Root()

@@ -22,9 +22,7 @@ internal static class HistoryEvidence
             .. item
                 .Context.Renewals.Where(r => Concerns(r.Row, item.ItemId))
                 .Select(r => Entry(Bearing.Neutral, w => w.Evidence.Renewed(r.Row))),
-            .. item
-                .Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId))
-                .Select(r => Entry(Bearing.Neutral, w => w.Evidence.Remedied(r.Row))),
+            .. item.Remedies.Select(r => Entry(Bearing.Neutral, w => w.Evidence.Remedied(r.Row))),
             .. Ledger.Reasons(reasons, Heading.History, "W10", "U0"),
         ];
 

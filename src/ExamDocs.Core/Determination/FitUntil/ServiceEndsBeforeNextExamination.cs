@@ -16,7 +16,7 @@ internal sealed class ServiceEndsBeforeNextExamination : IUntilRule
 
     public IEnumerable<(LocalDate LastDay, Reason Reason)> Days(ItemCase item, Verdicts verdicts)
     {
-        if (item.Life.GoverningLimit is { } limit && NextExamination.LatestFor(item) is { } next && limit.LastDay < next)
+        if (item.Life.GoverningLimit is { } limit && item.NextBy is { } next && limit.LastDay < next)
             yield return (limit.LastDay, Info.Because(w => w.Reasons.NotAfterService(limit.LastDay, limit.Sentence.In(w))));
     }
 }

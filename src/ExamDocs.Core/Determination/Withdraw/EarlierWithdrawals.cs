@@ -37,7 +37,9 @@ internal static class EarlierWithdrawals
     /// <summary>All withdrawals, ended or not, the record's own first.</summary>
     public static IReadOnlyList<EarlierWithdrawal> Of(ItemCase item)
     {
-        var stored = item.Context.History.Withdrawals.Where(w => IsOf(item, w.ItemId)).ToList();
+        var stored = item.Context.PastWithdrawalsOf(item.ItemId).ToList();
+        if (stored.Count == 0 && item.Earlier.Count == 0)
+            return [];
         var own = item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().ToList();
         var days = own.Select(w => w.On).ToHashSet();
         return

@@ -16,13 +16,7 @@ internal sealed class ItemIsDestroyed : IItemRule
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {
-        var disposals = item
-            .Context.Disposals.Where(d =>
-                item.ItemId is not null
-                && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal)
-                && d.Row.Action is DisposalAction.Destroyed
-            )
-            .ToList();
+        var disposals = item.Disposals.Where(d => d.Row.Action is DisposalAction.Destroyed).ToList();
         if (disposals.Count > 0 || item.Item.Status is ItemStatus.Destroyed)
             yield return Info.Because(w => w.Reasons.Destroyed(disposals.Min(d => d.Row.On), null));
         foreach (var earlier in EarlierWithdrawals.Of(item).Where(w => IsForThat(w) && EarlierWithdrawals.IsOpen(item, w)))

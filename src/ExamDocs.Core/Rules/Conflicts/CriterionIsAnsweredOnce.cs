@@ -17,9 +17,13 @@ public sealed class CriterionIsAnsweredOnce : Rule<ExaminationCase>
             )
         ) =>
         Each(e =>
-            e.Observations.Where(o => o.Observation.Criterion is not null)
-                .GroupBy(o => o.Observation.Criterion, StringComparer.Ordinal)
-                .SelectMany(g => g.Skip(1))
-                .Select(o => new Fault($"{o.Path[e.Path.Length..]}/criterion", $"{o.Observation.Criterion} is answered more than once"))
+            e.Observations.DistinctBy(o => o.Observation.Criterion, StringComparer.Ordinal).Count() < e.Observations.Count ? Faults(e) : []
         );
+
+    private static IEnumerable<Fault> Faults(ExaminationCase e) =>
+        e
+            .Observations.Where(o => o.Observation.Criterion is not null)
+            .GroupBy(o => o.Observation.Criterion, StringComparer.Ordinal)
+            .SelectMany(g => g.Skip(1))
+            .Select(o => new Fault($"{o.Path[e.Path.Length..]}/criterion", $"{o.Observation.Criterion} is answered more than once"));
 }

@@ -25,9 +25,7 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
         {
             ItemStatus.Lost => $"the conclusion is fit, but the item is recorded as lost",
             ItemStatus.NotPresented => $"the conclusion is fit, but the item is recorded as not presented",
-            _ => e.Context.Disposals.Any(d =>
-                d.ItemId is not null && string.Equals(d.ItemId, e.ItemId, StringComparison.Ordinal) && StillHolds(d.Row, e)
-            )
+            _ => e.Context.Disposals.Of(e.ItemId).Any(d => StillHolds(d.Row, e))
                 ? (Message)$"the conclusion is fit, but the item is recorded as quarantined or sent for repair"
                 : null,
         };

@@ -35,10 +35,8 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
     /// <summary>True where the release ends a quarantine that this record has: then it needs no withdrawal to name.</summary>
     private static bool IsOfQuarantine(RowCase<Release> release, ItemCase item) =>
         release.Row.Document is null
-        && release.Context.Disposals.Any(d =>
-            item.ItemId is not null
-            && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal)
-            && d.Row.Action is DisposalAction.Quarantined
+        && item.Disposals.Any(d =>
+            d.Row.Action is DisposalAction.Quarantined
             && d.Row.On <= release.Row.On
             && (release.Row.WithdrawnOn is null || release.Row.WithdrawnOn == d.Row.On)
         );

@@ -18,8 +18,8 @@ public sealed class NextDateIsNotTooLate : ExaminationRule
             )
         ) =>
         Forbid(
-            e => e.Item is { } item && e.Examination.NextBy > NextExamination.LatestFor(item),
+            e => e.Item is { } item && e.Examination.NextBy > item.NextBy,
             "/nextBy",
-            e => $"the next date typed is later than the interval allows; {NextExamination.LatestFor(e.Item!)!.Value} applies"
+            e => $"the next date typed is later than the interval allows; {e.Item!.NextBy!.Value} applies"
         );
 }

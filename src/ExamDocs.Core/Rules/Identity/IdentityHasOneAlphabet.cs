@@ -19,7 +19,8 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
         ) =>
         Each(i =>
             Identities(i)
-                .Where(x => x.Text is not null)
+                // All letters of ASCII are Latin ones.
+                .Where(x => x.Text is not null && !Ascii.IsValid(x.Text))
                 .Select(x =>
                     IsMixed(x.Text!) ? new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")
                     : IsDisguised(x.Text!)

@@ -21,7 +21,7 @@ public sealed class ItemWasPresented : Rule<ItemCase>
     /// <summary>It has no id to be named by; or there is an examination under an id that no item has, and that is nearly its own.</summary>
     private static PossibleCause? CauseOf(ItemCase item) =>
         item.ItemId is not { } id ? new PossibleCause($"{item.Path}/id")
-        : item.Context.Examinations.FirstOrDefault(e => !item.Context.KnowsItem(e.ItemId) && IsNearly(e.ItemId, id)) is { } astray
+        : item.Context.OfNoItem.FirstOrDefault(e => IsNearly(e.ItemId, id)) is { } astray
             ? new PossibleCause($"{astray.Path}/item", "CON002")
         : null;
 

@@ -36,7 +36,7 @@ public sealed class TrendKeepsClearOfLimit : ExaminationRule
     /// </summary>
     private static bool IsReachedInTime(ItemCase item, LocalDate reaches)
     {
-        var ends = new[] { item.Life.End, NextExamination.LatestFor(item) }.OfType<LocalDate>().ToList();
+        var ends = new[] { item.Life.End, item.NextBy }.OfType<LocalDate>().ToList();
         return ends.Count == 0 || reaches <= ends.Max();
     }
 }

@@ -27,7 +27,5 @@ public sealed class RemovedPartIsAccountedFor : Rule<RowCase<Renewal>>
         renewal.Item is { } whole && Assembly.IsRemoved(part.Context, renewal.RemovedPart!, whole);
 
     private static bool IsAccountedFor(ItemCase part, RowCase<Renewal> renewal) =>
-        part.Deciding.Count > 0
-        || part.Earlier.Any(e => e.On >= renewal.Row.DoneOn)
-        || renewal.Context.Disposals.Any(d => string.Equals(d.ItemId, part.ItemId, StringComparison.Ordinal));
+        part.Deciding.Count > 0 || part.Earlier.Any(e => e.On >= renewal.Row.DoneOn) || part.Disposals.Any();
 }

@@ -51,16 +51,16 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
                 .Renewals.Where(r => Array.Exists(names, name => Folded.Same(r.RemovedPart, name)) && Folded.Same(r.Item, whole))
                 .Max(r => r.DoneOn)
                 ?? record.Visit.ExaminedOn;
-        return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole))
+        var elsewhere = item
+            .Context.History.Fittings.Where(f =>
+                f.Word is FittingWord.TakenOff
+                && string.Equals(f.Part, part, StringComparison.Ordinal)
+                && Folded.Same(f.Whole, whole)
+                && !(f.On > record.Visit.ExaminedOn)
+            )
+            .Max(f => (LocalDate?)f.On);
+        return elsewhere is null || record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole))
             ? null
-            : item
-                .Context.History.Fittings.Where(f =>
-                    f.Word is FittingWord.TakenOff
-                    && string.Equals(f.Part, part, StringComparison.Ordinal)
-                    && Folded.Same(f.Whole, whole)
-                    && !(f.On > record.Visit.ExaminedOn)
-                )
-                .Select(f => (LocalDate?)f.On)
-                .Max();
+            : elsewhere;
     }
 }
