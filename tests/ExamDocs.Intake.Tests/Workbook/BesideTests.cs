@@ -146,6 +146,19 @@ public sealed class BesideTests
         Assert.Equal([$"INT065 {Item}B2"], new ReadWorkbook(Noted("B2", help)).Places);
     }
 
+    /// <summary>A spreadsheet program writes beside a note's text where its box lies: numbers, and nothing that anybody said.</summary>
+    [Fact]
+    public void Where_a_note_lies_is_no_part_of_it()
+    {
+        const string Place =
+            "</text><AlternateContent><Choice><commentPr><anchor><from><col>1</col><row>-1</row></from><to/></anchor></commentPr>"
+            + "</Choice></AlternateContent>";
+        var file = Kit()
+            .Link(0, ("comments", "../comments1.xml"))
+            .Part("xl/comments1.xml", Comments("B2", "no longer so").Replace("</text>", Place, StringComparison.Ordinal));
+        Assert.Contains("'no longer so'", Assert.Single(new ReadWorkbook(file).Content.Findings, f => f.Code is "INT065").Message.Text);
+    }
+
     [Fact]
     public void The_visit_s_particulars_bear_no_comment()
     {

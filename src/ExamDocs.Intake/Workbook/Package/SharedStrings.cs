@@ -57,14 +57,21 @@ internal sealed class SharedStrings
 internal static class RichText
 {
     /// <summary>All text within the element the reader stands at, to whose end it is read.</summary>
-    public static string Whole(PartReader reader)
+    /// <param name="reader">At its start.</param>
+    /// <param name="besides">Name of an element whose text is left out; null for none.</param>
+    public static string Whole(PartReader reader, string? besides = null)
     {
         if (reader.IsEmptyElement)
             return "";
-        var (text, depth) = (reader.Text, reader.Depth);
+        var (text, depth, left) = (reader.Text, reader.Depth, 0);
         text.Clear();
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
-            reader.AppendText(text);
+        {
+            if (besides is not null && reader.Is(besides) && !reader.IsEmptyElement)
+                left += reader.AtStart ? 1 : -1;
+            else if (left == 0)
+                reader.AppendText(text);
+        }
         return CellText.Clean(text.ToString());
     }
 

@@ -30,7 +30,8 @@ internal static class SheetComments
     {
         budget.Cell();
         var cell = CellAddress.Parse((reader.Attribute("ref") ?? "").Split(':')[0]) ?? (0, 0);
-        var text = RichText.Whole(reader);
+        // Where a note lies on the sheet, some programs write as numbers within it.
+        var text = RichText.Whole(reader, besides: "anchor");
         budget.Text(text.Length);
         if (text.Length == 0)
             return;
