@@ -1,16 +1,21 @@
+using System.Collections.Concurrent;
 using PuppeteerSharp;
 
 namespace ExamDocs.Documents.Browsing;
 
-/// <summary>A browser that prints HTML to PDF, one document at a time, with no way out to a network or a file.</summary>
+/// <summary>
+/// A browser that prints HTML to PDF, with no way out to a network or a file. It prints two documents at a time, each in a page of its
+/// own: while what one gave is fetched, it works on the other.
+/// </summary>
 public sealed class Browser : IAsyncDisposable
 {
     private readonly string _path;
     private readonly TimeSpan _limit;
-    private readonly SemaphoreSlim _one = new(1, 1);
+    private readonly SemaphoreSlim _two = new(2, 2);
+    private readonly SemaphoreSlim _oneRestarts = new(1, 1);
+    private readonly ConcurrentBag<PrintPage> _pages = [];
     private readonly DocumentFonts _fonts;
     private IBrowser _browser;
-    private PrintPage? _page;
     private bool _systemLacksFonts;
 
     private Browser(string path, TimeSpan limit, DocumentFonts fonts, IBrowser browser) =>
@@ -39,7 +44,7 @@ public sealed class Browser : IAsyncDisposable
     /// <exception cref="PrintException">The machinery failed; nothing was printed.</exception>
     public async Task<byte[]> PrintAsync(string html, CancellationToken cancellation = default)
     {
-        await _one.WaitAsync(cancellation);
+        await _two.WaitAsync(cancellation);
         try
         {
             return DocumentFonts.AreAskedForBy(html)
@@ -48,7 +53,7 @@ public sealed class Browser : IAsyncDisposable
         }
         finally
         {
-            _one.Release();
+            _two.Release();
         }
     }
 
@@ -68,7 +73,8 @@ public sealed class Browser : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await BrowserProcess.CloseAsync(_browser);
-        _one.Dispose();
+        _two.Dispose();
+        _oneRestarts.Dispose();
     }
 
     // Whether the system has the fonts, only a print of its browser tells for certain, on every system alike.
@@ -89,29 +95,30 @@ public sealed class Browser : IAsyncDisposable
 
     private async Task<byte[]> PrintWithSecondTryAsync(string html, CancellationToken cancellation)
     {
+        var browser = _browser;
         try
         {
-            return await PrintOnceAsync(html, _limit / 4, cancellation);
+            return await PrintOnceAsync(browser, html, _limit / 4, cancellation);
         }
         catch (Exception e) when (e is BrowserCrashed or PrintTimedOut)
         {
-            await RestartAsync();
+            browser = await RestartAsync(browser);
         }
         try
         {
-            return await PrintOnceAsync(html, _limit, cancellation);
+            return await PrintOnceAsync(browser, html, _limit, cancellation);
         }
         catch (PrintTimedOut)
         {
-            await RestartAsync();
+            await RestartAsync(browser);
             throw;
         }
     }
 
-    private async Task<byte[]> PrintOnceAsync(string html, TimeSpan limit, CancellationToken cancellation)
+    private async Task<byte[]> PrintOnceAsync(IBrowser browser, string html, TimeSpan limit, CancellationToken cancellation)
     {
         using var job = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        var printing = PrintInPageAsync(html, limit);
+        var printing = PrintInPageAsync(browser, html, limit);
         var first = await Task.WhenAny(printing, Task.Delay(limit, job.Token));
         if (first == printing)
         {
@@ -123,10 +130,9 @@ public sealed class Browser : IAsyncDisposable
         throw new PrintTimedOut(limit);
     }
 
-    /// <summary>The page stays for the next document, unless this one spoilt it.</summary>
-    private async Task<byte[]> PrintInPageAsync(string html, TimeSpan limit)
+    /// <summary>The page stays for another document, unless this one spoilt it.</summary>
+    private async Task<byte[]> PrintInPageAsync(IBrowser browser, string html, TimeSpan limit)
     {
-        var browser = _browser;
         var page = await PageForAsync(html, browser, limit);
         var isSound = false;
         try
@@ -137,28 +143,42 @@ public sealed class Browser : IAsyncDisposable
         }
         finally
         {
-            // A print that nobody waits for any longer may end here after the browser was replaced, or beside another one.
-            if (!isSound || browser != _browser || Interlocked.CompareExchange(ref _page, page, null) is not null)
+            // A print that nobody waits for any longer may end here after the browser was replaced.
+            if (isSound && browser == _browser)
+                _pages.Add(page);
+            else
                 await page.DisposeAsync();
         }
     }
 
     private async Task<PrintPage> PageForAsync(string html, IBrowser browser, TimeSpan limit)
     {
-        if (Interlocked.Exchange(ref _page, null) is { } page)
+        while (_pages.TryTake(out var page))
         {
-            if (page.Takes(html))
+            if (page.IsOf(browser) && page.Takes(html))
                 return page;
             await page.DisposeAsync();
         }
         return await PrintPage.OpenAsync(browser, limit);
     }
 
-    private async Task RestartAsync()
+    /// <summary>Replaces a browser, unless the other document has replaced it already.</summary>
+    private async Task<IBrowser> RestartAsync(IBrowser broken)
     {
-        _page = null;
-        await BrowserProcess.CloseAsync(_browser);
-        _browser = await BrowserProcess.LaunchAsync(_path, _limit);
+        await _oneRestarts.WaitAsync();
+        try
+        {
+            if (_browser == broken)
+            {
+                await BrowserProcess.CloseAsync(broken);
+                _browser = await BrowserProcess.LaunchAsync(_path, _limit);
+            }
+            return _browser;
+        }
+        finally
+        {
+            _oneRestarts.Release();
+        }
     }
 
     // Its failure is already told as a time-out; observed here so that it is not reported a second time.

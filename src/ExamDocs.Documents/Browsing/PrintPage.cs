@@ -34,6 +34,8 @@ internal sealed class PrintPage : IAsyncDisposable
 
     public bool IsUsedUp => _documents >= MostDocuments || _characters >= MostCharacters || _page.IsClosed;
 
+    public bool IsOf(IBrowser browser) => _browser == browser;
+
     /// <summary>True where nothing of the documents before keeps one from being printed as in a page of its own.</summary>
     // What a document may load stays forbidden to those after it in the same page: policies add up.
     public bool Takes(string html) => _policy is null || string.Equals(_policy, Policy(html), StringComparison.Ordinal);

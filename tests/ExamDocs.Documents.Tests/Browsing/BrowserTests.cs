@@ -61,6 +61,41 @@ public sealed class BrowserTests
         Assert.Throws<ArgumentException>(() => Process.GetProcessById(hung));
     }
 
+    /// <summary>Whoever waits for the one replaces the browser under the other: both are printed, and it is replaced once.</summary>
+    [Fact]
+    public async Task A_browser_killed_with_two_documents_in_it_prints_both()
+    {
+        await using var browser = await Browser.StartAsync();
+        string[] long_ =
+        [
+            .. Enumerable.Range(0, 4).Select(d => string.Concat(Enumerable.Range(0, 3_000).Select(n => $"<p>{d} line {n}</p>"))),
+        ];
+        var printing = long_.Select(html => browser.PrintAsync(html, Cancellation)).ToList();
+        await Task.Delay(250, Cancellation);
+        var killed = browser.ProcessId!.Value;
+        using (var process = Process.GetProcessById(killed))
+            process.Kill();
+        var printed = await Task.WhenAll(printing);
+        for (var d = 0; d < long_.Length; d++)
+            Assert.Contains($"{d} line 2999", Tool.PdfText(printed[d]), StringComparison.Ordinal);
+        await Gone(killed);
+    }
+
+    /// <summary>The same page gives the same bytes but for the time, whatever is printed before it and beside it.</summary>
+    [Fact]
+    public async Task What_is_printed_beside_a_document_leaves_no_trace_in_it()
+    {
+        await using var browser = await Browser.StartAsync();
+        const string Table = "<html lang=en><title>t</title><table><tr><th>a<th>b<tr><td>1<td>2</table>";
+        var alone = Untimed(await browser.PrintAsync(Table, Cancellation));
+        var others = Enumerable.Range(0, 12).Select(n => browser.PrintAsync(n % 2 == 0 ? Table : $"<h1>{n}</h1>{Table}", Cancellation));
+        var printed = await Task.WhenAll(others);
+        Assert.All(printed.Where((_, n) => n % 2 == 0), pdf => Assert.Equal(alone, Untimed(pdf)));
+    }
+
+    private static string Untimed(byte[] pdf) =>
+        System.Text.RegularExpressions.Regex.Replace(System.Text.Encoding.Latin1.GetString(pdf), @"\(D:[^)]*\)", "");
+
     [Fact]
     public async Task A_program_that_is_no_browser_is_named_without_a_long_wait()
     {
