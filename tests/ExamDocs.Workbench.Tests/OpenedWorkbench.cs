@@ -1,6 +1,7 @@
 using System.Net;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.Workbench.Desk;
+using Microsoft.Playwright;
 using NodaTime;
 
 namespace ExamDocs.Workbench.Tests;
@@ -53,6 +54,16 @@ public sealed class OpenedWorkbench : IAsyncDisposable
         using var entered = await client.GetAsync(Entry);
         Assert.Equal(HttpStatusCode.Redirect, entered.StatusCode);
         return client;
+    }
+
+    /// <summary>Says who somebody is and which language they read, as the first page asks, and arrives at the desk.</summary>
+    public async Task EnterAsync(IPage page, string language)
+    {
+        await page.GotoAsync(Entry.AbsoluteUri);
+        await page.Locator("#name").FillAsync("Ada Fenn");
+        await page.Locator("#language").SelectOptionAsync(language);
+        await page.Locator("main button").ClickAsync();
+        await page.ArriveAsync(Address + "/");
     }
 
     /// <summary>A client that knows nothing but the address.</summary>

@@ -164,11 +164,7 @@ public sealed class PackPageTests(OpenedBrowser browser) : IClassFixture<OpenedB
         await using var open = await OpenedWorkbench.StartAsync();
         Remember(open);
         var page = await browser.OpenAsync(390);
-        await page.GotoAsync(open.Entry.AbsoluteUri);
-        await page.Locator("#name").FillAsync("Ada Fenn");
-        await page.Locator("#language").SelectOptionAsync(tag);
-        await page.Locator("main button").ClickAsync();
-        await page.ArriveAsync(open.Address + "/");
+        await open.EnterAsync(page, tag);
         await page.GotoAsync($"{open.Address}/all");
         await SoundPage.RequireAsync(page, $"all-{tag}");
         await page.GotoAsync($"{open.Address}/pack");

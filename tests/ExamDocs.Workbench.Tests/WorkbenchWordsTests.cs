@@ -18,11 +18,7 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         LastVisit.Remember(open);
         var page = await browser.OpenAsync(width);
         var errors = BrowserErrors.Of(page);
-        await page.GotoAsync(open.Entry.AbsoluteUri);
-        await page.Locator("#name").FillAsync("Ada Fenn");
-        await page.Locator("#language").SelectOptionAsync(tag);
-        await page.Locator("main button").ClickAsync();
-        await page.ArriveAsync(open.Address + "/");
+        await open.EnterAsync(page, tag);
         await RequireAsync(page, tag, "desk");
         foreach (
             var address in new[]

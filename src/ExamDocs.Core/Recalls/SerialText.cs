@@ -144,7 +144,7 @@ internal readonly record struct SerialRun(string Signs, bool IsDigits)
         return mine.Length != theirs.Length ? mine.Length.CompareTo(theirs.Length) : string.CompareOrdinal(mine, theirs);
     }
 
-    /// <summary>Whether these letters may mean those: each is the same, or an X, which may stand for any.</summary>
+    /// <summary>True where each letter is the same as the other run's, or an X, which may stand for any letter.</summary>
     public bool MayStandFor(SerialRun other) =>
         !IsDigits && this != other && Signs.Zip(other.Signs).All(pair => pair.First == 'X' || pair.First == pair.Second);
 

@@ -67,7 +67,7 @@ public sealed record PackResult(IReadOnlyList<Message> Remarks, Message? Refused
 /// </summary>
 public static class BuildPack
 {
-    /// <summary>The employers for whom kit is on record, by name, each as typed last. Who hires kit out is none.</summary>
+    /// <summary>The employers for whom kit is on record, by name, each as typed last; not the firms that it is hired from.</summary>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
     public static IReadOnlyList<string> Employers(string place, LocalDate today)
     {

@@ -29,24 +29,21 @@ internal sealed class HeldBack
     }
 
     /// <summary>Holds a document back, unless it tells of a danger, and says so.</summary>
-    public void Tell(DocumentJob job, RuleInfo rule, string what)
+    public void Tell(DocumentJob job, RuleInfo rule, string what) => Tell(job, rule, what, isHeldBack: !job.IsWarning);
+
+    /// <summary>Holds back what the browser does not print at all, also where it tells of a danger.</summary>
+    public void TellUnprinted(DocumentJob job, string why) => Tell(job, PrintRules.BrowserPrints, why, isHeldBack: true);
+
+    private void Tell(DocumentJob job, RuleInfo rule, string what, bool isHeldBack)
     {
-        if (!job.IsWarning)
+        if (isHeldBack)
             _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
-        var ending = job.IsWarning ? "it is printed all the same, because it warns of a danger" : "it is held back";
+        var ending = isHeldBack ? "it is held back" : "it is printed all the same, because it warns of a danger";
         _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {what}; {ending}. Hint: {rule.Hint}");
     }
 
     /// <inheritdoc cref="Tell(DocumentJob, RuleInfo, string)"/>
     public void Tell(DocumentJob job, RuleInfo rule, IReadOnlyList<PrintFault> faults) => Tell(job, rule, Sentence(faults));
-
-    /// <summary>Holds back what the browser does not print at all, also where it tells of a danger.</summary>
-    public void TellUnprinted(DocumentJob job, string why)
-    {
-        var rule = PrintRules.BrowserPrints;
-        _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
-        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {why}; it is held back. Hint: {rule.Hint}");
-    }
 
     /// <summary>Says once where another person signs than the record names.</summary>
     public void TellOfSigner(DocumentJob job)

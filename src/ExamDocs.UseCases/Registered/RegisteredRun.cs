@@ -99,16 +99,16 @@ internal sealed class RegisteredRun : IAsyncDisposable
         var decided = DecideRun.Remember(read, Register, _today, _rules);
         _inputs = [.. decided.Inputs];
         _remarks.AddRange(decided.Remarks(Register));
-        steps.Begin(RunStage.Printing, _inputs.Sum(expected));
+        var before = _inputs.Select(expected).ToList();
+        steps.Begin(RunStage.Printing, before.Sum());
         Prints.JobDone = () => steps.Next(Prints.Refused.Count);
         foreach (var n in decided.InOrder())
         {
-            var before = expected(_inputs[n]);
             _inputs[n] = decided.Naming(Register, n);
             var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
             _corrections.Take(visit, number, _inputs[n].Photos.Of);
             var jobs = compose(_inputs[n], EndedLines.Of(Register, number, visit));
-            steps.Expect(jobs.Count - before);
+            steps.Expect(jobs.Count - before[n]);
             if (await PrintAsync(jobs, cancellation) is { } failure)
                 return failure;
         }
