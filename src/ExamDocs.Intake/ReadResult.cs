@@ -21,6 +21,14 @@ public sealed record ReadResult(ExaminationRecord? Record, IReadOnlyList<Finding
     /// </summary>
     public bool PhotosAreElsewhere { get; init; }
 
+    /// <summary>The visit of which it is a part, as a document of ours holds it; null for a whole record.</summary>
+    public PartOfVisit? PartOf { get; init; }
+
     /// <summary>True where it is a workbook or a table of which no sheet is known: it may be a list of the user's own.</summary>
     public bool HasNoKnownSheet { get; init; }
 }
+
+/// <summary>The whole visit that a part of its record was cut from.</summary>
+/// <param name="Items">Items of the whole.</param>
+/// <param name="Sha256">Of the whole record as it would be embedded; lower-case hexadecimal.</param>
+public sealed record PartOfVisit(int Items, string Sha256);

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using NodaTime;
@@ -39,6 +40,9 @@ public sealed class DeterminedVisit
 
     /// <summary>What other records knew of the items.</summary>
     public History History { get; }
+
+    /// <summary>Cuts out of the record what bears on some of its items.</summary>
+    public RecordSlices Slices => field ??= new RecordSlices(Recorded, Reading, History);
 
     public IReadOnlyList<DeterminedItem> Items { get; }
 

@@ -12,8 +12,7 @@ namespace ExamDocs.Core.Known;
 public sealed class KnownGroups
 {
     private readonly IReadOnlyList<KnownVisit> _visits;
-    private readonly Dictionary<string, int> _names = new(StringComparer.Ordinal);
-    private readonly List<int> _above = [];
+    private readonly JoinedNames _names = new();
     private readonly Dictionary<int, List<KnownVisit>> _groups = [];
 
     /// <param name="visits">All visits, in any order; those of a group are given in this order.</param>
@@ -36,7 +35,7 @@ public sealed class KnownGroups
         var groups = ItemKeys
             .Of(record)
             .SelectMany(k => new[] { k.Key, Typed(k.Item) })
-            .Select(name => _names.TryGetValue(name, out var at) ? Top(at) : -1)
+            .Select(name => _names.Find(name) ?? -1)
             .Where(_groups.ContainsKey)
             .Distinct()
             .ToList();
@@ -50,7 +49,7 @@ public sealed class KnownGroups
     private void Join(KnownVisit visit)
     {
         foreach (var (item, key) in ItemKeys.Of(visit.Record))
-            Join(At(item.Length == 0 ? Unnamed(visit) : Typed(item)), At(key));
+            _names.Join(item.Length == 0 ? Unnamed(visit) : Typed(item), key);
     }
 
     private void Split(KnownVisit visit)
@@ -79,7 +78,7 @@ public sealed class KnownGroups
 
         Rows Of(string? item)
         {
-            var group = Top(At(string.IsNullOrEmpty(item) ? Unnamed(visit) : Typed(item)));
+            var group = _names.GroupOf(string.IsNullOrEmpty(item) ? Unnamed(visit) : Typed(item));
             if (!rows.TryGetValue(group, out var own))
                 rows[group] = own = new Rows();
             return own;
@@ -87,27 +86,10 @@ public sealed class KnownGroups
     }
 
     /// <summary>An id as typed is one item in all visits, as it is where a register looks for visits that touch a record.</summary>
-    private static string Typed(string item) => "t:" + item;
+    internal static string Typed(string item) => "t:" + item;
 
     /// <summary>An item without an id is another one in every visit.</summary>
     private static string Unnamed(KnownVisit visit) => "v:" + visit.Number.ToString(CultureInfo.InvariantCulture);
-
-    private int At(string name)
-    {
-        if (_names.TryGetValue(name, out var at))
-            return at;
-        _above.Add(_above.Count);
-        return _names[name] = _above.Count - 1;
-    }
-
-    private int Top(int at)
-    {
-        while (_above[at] != at)
-            at = _above[at] = _above[_above[at]];
-        return at;
-    }
-
-    private void Join(int one, int other) => _above[Top(one)] = Top(other);
 
     /// <summary>The rows of one group in one visit.</summary>
     private sealed class Rows

@@ -18,6 +18,8 @@ public static class JsonRecordReader
         var (root, unreadable) = JsonTree.Parse(utf8, isRecord: true);
         if (root is null)
             return new ReadResult(null, [], sources, unreadable);
+        if (EmbeddedRecord.IsPartOfVisit(root))
+            return new ReadResult(null, [], sources, EmbeddedRecord.IsPart);
         try
         {
             var (record, findings) = RecordBinder.Bind(root);

@@ -44,24 +44,32 @@ internal static class CorrectionReason
 
     private static string? OfContent(EarlierDocument earlier, DocumentJob job, CorrectionPhrases words)
     {
-        var (basis, before) = (earlier.Contents.Basis, earlier.Contents.Record.Record!);
-        var all = RecordDifference.Between(before, job.Visit.Recorded);
+        var (basis, before) = (earlier.Contents.Basis, earlier.Contents.Record);
+        // A part of a visit is compared with the same part.
+        var now = before.PartOf is null ? null : job.Visit.Slices.Of(basis.Items.Concat(job.Items.Select(i => i.Item.Id)));
+        var all = RecordDifference.Between(before.Record!, now?.Record ?? job.Visit.Recorded);
         var about = basis.Items.Concat(job.Items.Select(i => i.Item.Id ?? "")).ToHashSet(StringComparer.Ordinal);
         // A part that is not in the document itself may change what it says of the whole.
         var own = all.Where(c => c.Item is null || about.Contains(c.Item)).ToList();
         string?[] said =
         [
             InWords(own.Count > 0 ? own : all, words),
-            OwnRules.Of(job.Visit).SequenceEqual(basis.OwnRules, StringComparer.Ordinal) ? null : words.OwnRules,
+            HasSameRules(basis, job, isPart: now is not null) ? null : words.OwnRules,
         ];
         return said.Any(s => s is not null) ? string.Join("; ", said.OfType<string>())
-            : IsKnownElsewhere(basis, job) ? words.OtherRecords
+            : IsKnownElsewhere(basis, job, now?.History ?? job.Visit.History) ? words.OtherRecords
             : null;
     }
 
-    private static bool IsKnownElsewhere(DocumentBasis before, DocumentJob job)
+    /// <summary>A part names no more of the user's rules than the whole visit.</summary>
+    private static bool HasSameRules(DocumentBasis before, DocumentJob job, bool isPart) =>
+        OwnRules.Of(job.Visit) is var now && isPart
+            ? before.OwnRules.All(r => now.Contains(r, StringComparer.Ordinal))
+            : now.SequenceEqual(before.OwnRules, StringComparer.Ordinal);
+
+    private static bool IsKnownElsewhere(DocumentBasis before, DocumentJob job, History known)
     {
-        var now = job.Basis(DocumentJob.Draft(job.Type));
+        var now = job.Basis(DocumentJob.Draft(job.Type)) with { History = known };
         return !DocumentFile.Write(Known(before.History)).AsSpan().SequenceEqual(DocumentFile.Write(Known(now.History)));
 
         DocumentBasis Known(History history) => now with { History = history with { Asked = null } };

@@ -42,14 +42,24 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
             ? null
             : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
 
-    private static (DocumentContents?, Message) Read(byte[] document, byte[] record, byte[] outcome)
+    internal static (DocumentContents? Contents, Message Said) Read(byte[] document, byte[] record, byte[] outcome)
     {
         if (DocumentFile.Read(document) is not { } basis)
             return Refused($"what it says it rests on (document.json) cannot be read");
-        var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
-        return read.Record is null
-            ? Refused($"the record within cannot be read: {read.Unreadable}")
-            : (new DocumentContents(basis, read, outcome), $"it calls itself {basis.Number}, and the data it was made from are whole");
+        var read = EmbeddedRecord.ReadWithin(record, EmbeddedFiles.RecordName);
+        return read switch
+        {
+            { Record: null } => Refused($"the record within cannot be read: {read.Unreadable}"),
+            { PartOf: { } part } => (
+                new DocumentContents(basis, read, outcome),
+                $"it calls itself {basis.Number}, and the data it was made from are whole: that part of its visit of {part.Items} items "
+                    + $"which bears on it"
+            ),
+            _ => (
+                new DocumentContents(basis, read, outcome),
+                $"it calls itself {basis.Number}, and the data it was made from are whole"
+            ),
+        };
     }
 
     /// <summary>A failure to read a file that somebody altered or damaged, as against a mistake in the program.</summary>
@@ -63,5 +73,5 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
                 or IOException
                 or NotSupportedException;
 
-    private static (DocumentContents?, Message) Refused(Message why) => (null, why);
+    private static (DocumentContents? Contents, Message Said) Refused(Message why) => (null, why);
 }

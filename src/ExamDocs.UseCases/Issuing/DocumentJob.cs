@@ -80,6 +80,9 @@ internal sealed record DocumentJob(
     /// </summary>
     public Func<LeftOutItems, DocumentJob?>? Without { get; init; }
 
+    /// <summary>One file for all items of a kind: a report, or the evidence, where they were not asked for one by one.</summary>
+    public bool IsSchedule => !PerItem && (Type == DocumentTypes.Report || Type == DocumentTypes.Evidence);
+
     /// <summary>A warning is printed even if some of its characters cannot be.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 

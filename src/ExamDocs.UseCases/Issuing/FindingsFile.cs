@@ -48,13 +48,14 @@ public sealed class FindingsFile
     /// <summary>Of some items only, with the findings that reach them; in English, as documents hold it.</summary>
     /// <param name="items">In the order written.</param>
     /// <param name="record">Name of the file that the record is in.</param>
-    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record)
+    /// <param name="place">Gives the place to name for a place in the record; left out, that place.</param>
+    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record, Func<string, string>? place = null)
     {
         var file = new FindingsFile(MessageLanguage.English);
         return file.Write(items, items.SelectMany(i => i.Findings).Distinct(), (json, finding) =>
         {
             json.WriteStartObject();
-            file.Write(json, finding, $"{record}#{finding.Path}");
+            file.Write(json, finding, $"{record}#{place?.Invoke(finding.Path) ?? finding.Path}");
             json.WriteEndObject();
         });
     }

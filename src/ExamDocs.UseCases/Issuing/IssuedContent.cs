@@ -81,7 +81,8 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         if (!OwnRules.Of(visit).SequenceEqual(basis.OwnRules, StringComparer.Ordinal))
             return [];
         var pages = new List<ComposedPage>();
-        foreach (var job in Jobs(basis, visit, photos, RecomposedDocument.LeftOut).Where(j => IsDecidedAlike(document.Contents, j)))
+        var isPart = document.Contents.Record.PartOf is not null;
+        foreach (var job in Jobs(basis, visit, photos, RecomposedDocument.LeftOut, isPart).Where(j => IsDecidedAlike(document.Contents, j)))
         {
             var page = await PageAsync(job, basis.Signature);
             if (page.Pictures.Count == document.Pictures.Count)
@@ -97,10 +98,11 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         DocumentBasis basis,
         DeterminedVisit visit,
         Func<Observation, PhotoPrint?> photos,
-        Func<DocumentBasis, DeterminedVisit, LeftOutItems[]> leftOut
+        Func<DocumentBasis, DeterminedVisit, LeftOutItems[]> leftOut,
+        bool isPart = false
     )
     {
-        if (string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem)
+        if (isPart || (string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem))
             return RecomposedDocument.Jobs(basis, visit, photos, leftOut(basis, visit));
         // All the others are composed once for a visit: a large one has thousands.
         var form = (visit, basis.PerItem, basis.Reading);
@@ -116,10 +118,16 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
     private (DeterminedVisit? Visit, Func<Observation, PhotoPrint?> Photos) Determined(EarlierDocument document)
     {
         var contents = document.Contents;
+        // A part is of this document alone.
+        if (contents.Record.PartOf is not null)
+            return Again();
         var key = document.VisitKey;
         if (!_visits.TryGetValue(key, out var visit))
-            _visits[key] = visit = (contents.Determined(rules), RecomposedDocument.PlacesOfPhotos(contents.Record));
+            _visits[key] = visit = Again();
         return visit;
+
+        (DeterminedVisit?, Func<Observation, PhotoPrint?>) Again() =>
+            (contents.Determined(rules), RecomposedDocument.PlacesOfPhotos(contents.Record));
     }
 
     /// <summary>A document of another version may have been decided by other rules: it does not say what its record gives now.</summary>

@@ -33,7 +33,7 @@ internal sealed class NumberedPrint(
     Browser browser
 ) : IDisposable
 {
-    private readonly EmbeddedData _data = new();
+    private readonly EmbeddedData _data = new(renderer);
     private readonly SemaphoreSlim _oneSigns = new(1, 1);
 
     private sealed record Page(DocumentJob Job, PendingDocument Pending, string Html, IReadOnlyList<AttachedData> Data, bool IsChecked);
@@ -58,7 +58,7 @@ internal sealed class NumberedPrint(
                     EvidenceFile = corrections.EvidenceOf(job),
                 };
                 var html = await job.RenderAsync(renderer, identity);
-                var page = new Page(job, pending[n], html, _data.Of(job, identity), IsChecked: print.MissingGlyphs.Count == 0);
+                var page = new Page(job, pending[n], html, await _data.OfAsync(job, identity, html), IsChecked: print.MissingGlyphs.Count == 0);
                 begun.Add(
                     print with
                     {
