@@ -5,13 +5,17 @@ namespace ExamDocs.Documents.Browsing;
 
 /// <summary>
 /// A browser that prints HTML to PDF, with no way out to a network or a file. It prints two documents at a time, each in a page of its
-/// own: while what one gave is fetched, it works on the other.
+/// own: while what one gave is fetched, it works on the other. A large document has the browser for itself, and its page is closed
+/// at once, since it holds some hundred mebibytes.
 /// </summary>
 public sealed class Browser : IAsyncDisposable
 {
+    /// <summary>A document is large from so many characters of HTML: a report of some two hundred items.</summary>
+    private const int LargeCharacters = 1_000_000;
+
     private readonly string _path;
     private readonly TimeSpan _limit;
-    private readonly SemaphoreSlim _two = new(2, 2);
+    private readonly PrintSlots _slots = new();
     private readonly SemaphoreSlim _oneRestarts = new(1, 1);
     private readonly ConcurrentBag<PrintPage> _pages = [];
     private readonly DocumentFonts _fonts;
@@ -44,17 +48,14 @@ public sealed class Browser : IAsyncDisposable
     /// <exception cref="PrintException">The machinery failed; nothing was printed.</exception>
     public async Task<byte[]> PrintAsync(string html, CancellationToken cancellation = default)
     {
-        await _two.WaitAsync(cancellation);
-        try
-        {
-            return DocumentFonts.AreAskedForBy(html)
-                ? await PrintInOwnTypeAsync(html, cancellation)
-                : await PrintWithSecondTryAsync(html, cancellation);
-        }
-        finally
-        {
-            _two.Release();
-        }
+        ArgumentNullException.ThrowIfNull(html);
+        using var turn = await _slots.TakeAsync(all: IsLarge(html), cancellation);
+        // What was needed to make a large page goes back before the browser takes as much.
+        if (IsLarge(html))
+            GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+        return DocumentFonts.AreAskedForBy(html)
+            ? await PrintInOwnTypeAsync(html, cancellation)
+            : await PrintWithSecondTryAsync(html, cancellation);
     }
 
     /// <summary>Whether it prints a page with one word on it, started anew where it has to be.</summary>
@@ -73,9 +74,11 @@ public sealed class Browser : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await BrowserProcess.CloseAsync(_browser);
-        _two.Dispose();
+        _slots.Dispose();
         _oneRestarts.Dispose();
     }
+
+    private static bool IsLarge(string html) => html.Length >= LargeCharacters;
 
     // Whether the system has the fonts, only a print of its browser tells for certain, on every system alike.
     private async Task<byte[]> PrintInOwnTypeAsync(string html, CancellationToken cancellation)
@@ -138,7 +141,7 @@ public sealed class Browser : IAsyncDisposable
         try
         {
             var pdf = await page.PrintAsync(html, limit);
-            isSound = !page.IsUsedUp;
+            isSound = !page.IsUsedUp && !IsLarge(html);
             return pdf;
         }
         finally

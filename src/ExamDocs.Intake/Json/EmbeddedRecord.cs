@@ -65,7 +65,9 @@ public static class EmbeddedRecord
                 .ToList();
             if (earlier.Contains(null) || (whole.Find(PartOf) is { } part && Part(part) is null))
                 return new ReadResult(null, [], sources, "the record within was written by another version");
-            var (record, findings) = RecordBinder.Bind(new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key) && !IsPartOf(m.Key))]));
+            var (record, findings) = RecordBinder.Bind(
+                new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key) && !IsPartOf(m.Key))])
+            );
             var known = earlier.Select(f => (f!.Code, f.Path)).ToHashSet();
             var places = earlier.Select(f => f!.Path).ToHashSet(StringComparer.Ordinal);
             // What stands for a value that could not be read is no placeholder that somebody typed.
@@ -94,7 +96,9 @@ public static class EmbeddedRecord
 
     /// <summary>Null where it is none.</summary>
     private static PartOfVisit? Part(SourceNode? node) =>
-        node is ObjectNode o && o.Text("sha256") is { } sha256 && o.Find("items") is NumberNode number
+        node is ObjectNode o
+        && o.Text("sha256") is { } sha256
+        && o.Find("items") is NumberNode number
         && int.TryParse(number.Raw, NumberStyles.None, CultureInfo.InvariantCulture, out var items)
             ? new PartOfVisit(items, sha256)
             : null;

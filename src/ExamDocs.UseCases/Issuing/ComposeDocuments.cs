@@ -21,6 +21,9 @@ internal sealed record Composition(IReadOnlyList<DocumentJob> Jobs, IReadOnlyLis
 /// <summary>Decides which documents a determined visit calls for. Findings hold back reports and certificates, never a warning.</summary>
 internal static class ComposeDocuments
 {
+    /// <summary>The most items that one report takes, inclusive: to print and read back so many takes a gibibyte.</summary>
+    internal const int MostItemsInReport = 1000;
+
     /// <param name="visit">The determined visit.</param>
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
     /// <param name="reading">From how far labels for what may not be used are to be read.</param>
@@ -102,7 +105,7 @@ internal static class ComposeDocuments
             SignedBy = visit.Person(item.Examination?.Examiner)?.Name,
         };
 
-    /// <summary>One report has one law, one author and one signature.</summary>
+    /// <summary>One report has one law, one author and one signature, and no more items than can be printed in bearable memory.</summary>
     private static IEnumerable<DocumentJob> Reports(
         DeterminedVisit visit,
         bool perItem,
@@ -110,10 +113,20 @@ internal static class ComposeDocuments
         LeftOutItems? leftOut
     )
     {
-        var groups = visit.Items.Where(i => i.MayBeReported).GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
-        return from g in groups
-            let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. g.Where(leftOut.Items.Contains)] }
-            let reported = g.Except(left.Items).ToList()
+        var groups = visit.Items.Where(i => i.MayBeReported).GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i))).ToList();
+        var parts = groups
+            .SelectMany(g =>
+                perItem
+                    ?
+                    [
+                        [.. g],
+                    ]
+                    : InParts([.. g])
+            )
+            .ToList();
+        return from p in parts.Index()
+            let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. p.Item.Where(leftOut.Items.Contains)] }
+            let reported = p.Item.Except(left.Items).ToList()
             where reported.Count > 0
             from items in perItem
                 ? reported.Select(i => (DeterminedItem[])[i])
@@ -121,7 +134,21 @@ internal static class ComposeDocuments
                 [
                     [.. reported],
                 ]
-            select Report(visit, items, perItem, photos, left);
+            select Report(
+                visit,
+                items,
+                perItem,
+                photos,
+                left,
+                parts.Count > groups.Count ? new ReportPart(p.Index + 1, parts.Count) : null
+            );
+    }
+
+    /// <summary>Parts of nearly one size, in the order of the record.</summary>
+    private static IEnumerable<DeterminedItem[]> InParts(IReadOnlyList<DeterminedItem> items)
+    {
+        var parts = (items.Count + MostItemsInReport - 1) / MostItemsInReport;
+        return items.Chunk((items.Count + parts - 1) / parts);
     }
 
     private static DocumentJob Report(
@@ -129,18 +156,20 @@ internal static class ComposeDocuments
         IReadOnlyList<DeterminedItem> items,
         bool perItem,
         Func<Observation, PhotoPrint?>? photos,
-        LeftOutItems left
+        LeftOutItems left,
+        ReportPart? part
     )
     {
         var (author, signer) = (visit.Person(Author(items[0]))!, visit.Person(Signer(items[0]))!);
-        ReportModel Model(DocumentIdentity identity) => new(identity, visit, items, author, signer, photos, left);
+        ReportModel Model(DocumentIdentity identity) => new(identity, visit, items, author, signer, photos, left, part);
         return new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(Model(identity)))
         {
             PerItem = perItem,
             SignedBy = signer.Name,
             Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, perItem, Model) : null,
             LeftOut = left,
-            Without = less => items.Except(less.Items).ToList() is { Count: > 0 } rest ? Report(visit, rest, perItem, photos, less) : null,
+            Without = less =>
+                items.Except(less.Items).ToList() is { Count: > 0 } rest ? Report(visit, rest, perItem, photos, less, part) : null,
         };
     }
 

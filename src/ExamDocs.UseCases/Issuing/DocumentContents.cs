@@ -55,10 +55,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
                 $"it calls itself {basis.Number}, and the data it was made from are whole: that part of its visit of {part.Items} items "
                     + $"which bears on it"
             ),
-            _ => (
-                new DocumentContents(basis, read, outcome),
-                $"it calls itself {basis.Number}, and the data it was made from are whole"
-            ),
+            _ => (new DocumentContents(basis, read, outcome), $"it calls itself {basis.Number}, and the data it was made from are whole"),
         };
     }
 

@@ -58,7 +58,13 @@ internal sealed class NumberedPrint(
                     EvidenceFile = corrections.EvidenceOf(job),
                 };
                 var html = await job.RenderAsync(renderer, identity);
-                var page = new Page(job, pending[n], html, await _data.OfAsync(job, identity, html), IsChecked: print.MissingGlyphs.Count == 0);
+                var page = new Page(
+                    job,
+                    pending[n],
+                    html,
+                    await _data.OfAsync(job, identity, html),
+                    IsChecked: print.MissingGlyphs.Count == 0
+                );
                 begun.Add(
                     print with
                     {

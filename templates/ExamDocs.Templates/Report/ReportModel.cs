@@ -16,6 +16,7 @@ public sealed class ReportModel
     /// <param name="authenticatedBy">Who signs it.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <param name="leftOut">Items that could be reported and cannot be printed whole; left out, there are none.</param>
+    /// <param name="part">Which of the visit's reports it is; null where the items are in one.</param>
     /// <exception cref="ArgumentException">There is no item, or one whose particulars may not be reported.</exception>
     public ReportModel(
         DocumentIdentity identity,
@@ -24,7 +25,8 @@ public sealed class ReportModel
         Person author,
         Person authenticatedBy,
         Func<Observation, PhotoPrint?>? photos = null,
-        LeftOutItems? leftOut = null
+        LeftOutItems? leftOut = null,
+        ReportPart? part = null
     )
     {
         if (items.Count == 0)
@@ -36,6 +38,7 @@ public sealed class ReportModel
             );
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
         LeftOut = leftOut ?? LeftOutItems.None;
+        Part = part;
         Schedule = new ReportSchedule(
             [.. items.Select(item => new ReportItem(visit, item, photos))],
             isOfOne: items.Count == 1 && LeftOut.Items.Count == 0
@@ -73,6 +76,8 @@ public sealed class ReportModel
 
     public LeftOutItems LeftOut { get; }
 
+    public ReportPart? Part { get; }
+
     public bool IsSchedule => Items.Count > 1 || LeftOut.Items.Count > 0;
 
     public IEnumerable<ReportItem> NotToBeUsed => Items.Where(i => i.Determined.Outcome == Outcome.Withdraw);
@@ -95,3 +100,8 @@ public sealed class ReportModel
         }
     }
 }
+
+/// <summary>One of several reports of a visit that has more items than one report takes.</summary>
+/// <param name="Number">Which of them, from 1, in the order of the record.</param>
+/// <param name="Of">How many there are.</param>
+public sealed record ReportPart(int Number, int Of);

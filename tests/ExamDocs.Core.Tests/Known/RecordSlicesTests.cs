@@ -32,8 +32,18 @@ public sealed class RecordSlicesTests
                         new Item { Id = "R", FittedTo = "h b" },
                         new Item { Id = "T", Formerly = "HB" },
                         new Item { Id = "U", Serial = "S-01" },
-                        new Item { Id = "V", Serial = "s 1", OwnersMark = "blue 7" },
-                        new Item { Id = "W", OwnersMark = "BLUE7", NotTheSameAs = [new() { Id = "R" }] }
+                        new Item
+                        {
+                            Id = "V",
+                            Serial = "s 1",
+                            OwnersMark = "blue 7",
+                        },
+                        new Item
+                        {
+                            Id = "W",
+                            OwnersMark = "BLUE7",
+                            NotTheSameAs = [new() { Id = "R" }],
+                        }
                     ),
                     "V"
                 )
@@ -92,9 +102,24 @@ public sealed class RecordSlicesTests
     public void Limits_are_those_of_the_models_and_those_that_may_be_for_any_model()
     {
         var record = Record(
-            new Item { Id = "A", Maker = "Fern", Model = "One" },
-            new Item { Id = "B", Maker = "Fern", Model = "Two" },
-            new Item { Id = "C", Maker = "Fern", Model = "Tow" }
+            new Item
+            {
+                Id = "A",
+                Maker = "Fern",
+                Model = "One",
+            },
+            new Item
+            {
+                Id = "B",
+                Maker = "Fern",
+                Model = "Two",
+            },
+            new Item
+            {
+                Id = "C",
+                Maker = "Fern",
+                Model = "Tow",
+            }
         ) with
         {
             Limits =

@@ -118,7 +118,9 @@ public sealed class EmbeddedPartTests
             },
             TestContext.Current.CancellationToken
         );
-        Assert.All(verified, v => Assert.All(v.Statements.Where(s => s.Question is not "signature"), s => Assert.Equal(Answer.Holds, s.Answer)));
+        Assert.All(verified, v =>
+            Assert.All(v.Statements.Where(s => s.Question is not "signature"), s => Assert.Equal(Answer.Holds, s.Answer))
+        );
         Assert.Contains(
             "only that part of its visit",
             CheckRecord.Of(workspace.FileOf(first.Documents[0]), Workspace.Today).Unreadable,

@@ -56,6 +56,9 @@ internal sealed partial class English
 
     public override string NotInReport(int count) => "not in this report: do not use";
 
+    public override string Part(int number, int of) =>
+        $"Report {Printed.Count(number)} of {Printed.Count(of)} of this visit. The other items are in the other reports.";
+
     public override string BlocksHeading(BlockKind kind, int items) =>
         kind switch
         {

@@ -51,6 +51,9 @@ public abstract partial class ReportPhrases
 
     public abstract string NotInReport(int count);
 
+    /// <summary>Which of the visit's reports it is.</summary>
+    public abstract string Part(int number, int of);
+
     public abstract string BlocksHeading(BlockKind kind, int items);
 
     public abstract string LinesHeading(int items);

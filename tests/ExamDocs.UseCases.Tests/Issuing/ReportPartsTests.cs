@@ -1,0 +1,63 @@
+using System.Globalization;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Report;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
+
+namespace ExamDocs.UseCases.Tests.Issuing;
+
+/// <summary>A visit of more items than one report takes gets several, and each can be made once more from its data.</summary>
+public sealed class ReportPartsTests
+{
+    [Fact]
+    public async Task A_thousand_items_are_in_one_report_and_one_more_makes_two_of_nearly_one_size()
+    {
+        await using var renderer = new DocumentRenderer();
+        var one = Assert.Single(Reports(Visit(1000)));
+        Assert.Equal(1000, one.Items.Count);
+        Assert.DoesNotContain("of this visit.", await one.DraftAsync(renderer), StringComparison.Ordinal);
+        var visit = Visit(1001);
+        var two = Reports(visit);
+        Assert.Equal(visit.Items.Select(i => i.Item.Id), two.SelectMany(j => j.Items).Select(i => i.Item.Id));
+        Assert.Equal([501, 500], two.Select(j => j.Items.Count));
+        Assert.Contains("Report 1 of 2 of this visit.", await two[0].DraftAsync(renderer), StringComparison.Ordinal);
+        Assert.Contains("Report 2 of 2 of this visit.", await two[1].DraftAsync(renderer), StringComparison.Ordinal);
+        Assert.All(Reports(visit, perItem: true), j => Assert.Single(j.Items));
+        await AssertMadeAgainAsync(two[0], visit, renderer);
+        await AssertMadeAgainAsync(two[1], visit, renderer);
+        var without = two[1].Without!(LeftOutItems.None with { Items = [two[1].Items[3]] })!;
+        Assert.Equal(499, without.Items.Count);
+        await AssertMadeAgainAsync(without, visit, renderer);
+    }
+
+    private static async Task AssertMadeAgainAsync(DocumentJob job, DeterminedVisit visit, DocumentRenderer renderer)
+    {
+        var basis = job.Basis(DocumentJob.Draft(job.Type));
+        var again = RecomposedDocument.Jobs(basis, visit, _ => null, RecomposedDocument.LeftOut(basis, visit));
+        var pages = new List<string>();
+        foreach (var one in again)
+            pages.Add(await one.DraftAsync(renderer));
+        Assert.Contains(await job.DraftAsync(renderer), pages);
+    }
+
+    private static IReadOnlyList<DocumentJob> Reports(DeterminedVisit visit, bool perItem = false) =>
+        [.. ComposeDocuments.Of(visit, perItem, ReadingDistance.Default).Jobs.Where(j => j.Type.Kind == "report")];
+
+    private static DeterminedVisit Visit(int items)
+    {
+        var record = Workspace.Example().Only("CON-01");
+        var (item, examination) = (record.Item("CON-01"), record.ExaminationOf("CON-01"));
+        for (var n = 1; n < items; n++)
+        {
+            var id = string.Create(CultureInfo.InvariantCulture, $"CON-1{n:D4}");
+            var (other, looked) = (item.DeepClone(), examination.DeepClone());
+            (other["id"], other["serial"], looked["item"]) = (id, "S" + id, id);
+            record["items"]!.AsArray().Add(other);
+            record["examinations"]!.AsArray().Add(looked);
+        }
+        using var workspace = new Workspace();
+        return CheckRecord.Of(workspace.Write(record), Workspace.Today).Visit!;
+    }
+}
