@@ -24,3 +24,34 @@ internal static class KeptRows
         return new([.. kept.Select(row => row.Item)], [.. kept.Select(row => row.Index)]);
     }
 }
+
+/// <summary>The rows of a list by the group that each is of, so that a slice of a large record need not look at all of them.</summary>
+internal sealed class GroupedRows<T>
+{
+    private readonly IReadOnlyList<T> _rows;
+    private readonly Dictionary<int, List<int>> _byGroup = [];
+    private readonly List<int> _nobodys = [];
+
+    /// <param name="rows">The list.</param>
+    /// <param name="groupOf">Null for a row that goes with every group.</param>
+    public GroupedRows(IReadOnlyList<T> rows, Func<T, int?> groupOf)
+    {
+        _rows = rows;
+        foreach (var (at, row) in rows.Index())
+        {
+            if (groupOf(row) is not { } group)
+                _nobodys.Add(at);
+            else if (_byGroup.TryGetValue(group, out var own))
+                own.Add(at);
+            else
+                _byGroup[group] = [at];
+        }
+    }
+
+    /// <summary>In their order.</summary>
+    public KeptRows<T> In(IEnumerable<int> groups)
+    {
+        List<int> places = [.. groups.SelectMany(g => _byGroup.GetValueOrDefault(g, [])).Concat(_nobodys).Order()];
+        return new([.. places.Select(at => _rows[at])], places);
+    }
+}

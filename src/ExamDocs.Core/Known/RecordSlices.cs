@@ -19,6 +19,13 @@ public sealed class RecordSlices
     private readonly History _history;
     private readonly JoinedNames _names = new();
     private readonly HashSet<string> _ids;
+    private readonly HashSet<(string, string)?> _models;
+    private readonly GroupedRows<Item> _items;
+    private readonly GroupedRows<Examination> _examinations;
+    private readonly GroupedRows<Renewal> _renewals;
+    private readonly GroupedRows<Remedy> _remedies;
+    private readonly GroupedRows<Release> _releases;
+    private readonly GroupedRows<Disposal> _disposals;
 
     /// <param name="record">The record, as typed.</param>
     /// <param name="reading">What reading it had found.</param>
@@ -40,6 +47,13 @@ public sealed class RecordSlices
             _names.Join(Name(fitting.Part), Name(fitting.Whole));
         foreach (var other in history.OtherNames)
             _names.Join(Name(other.Name), Name(other.Id));
+        _models = record.Limits.Select(l => Model(l.Maker, l.Model)).ToHashSet();
+        _items = new(record.Items, i => GroupOf(i.Id));
+        _examinations = new(record.Examinations, e => GroupOf(e.Item));
+        _renewals = new(record.Renewals, r => GroupOf(r.Item));
+        _remedies = new(record.Remedies, r => GroupOf(r.Item));
+        _releases = new(record.Releases, r => GroupOf(r.Item));
+        _disposals = new(record.Disposals, d => GroupOf(d.Item));
     }
 
     /// <summary>The slice of some items.</summary>
@@ -47,20 +61,10 @@ public sealed class RecordSlices
     public RecordSlice Of(IEnumerable<string?> ids)
     {
         var groups = ids.Select(id => _names.GroupOf(Name(id))).ToHashSet();
-        // What names several things bears on the slice where one of them does, or where none of them is an item of the record.
-        bool Bears(IEnumerable<string?> named)
-        {
-            var own = named.OfType<string>().Where(_ids.Contains).ToList();
-            return own.Count == 0 || own.Exists(id => groups.Contains(_names.GroupOf(Name(id))));
-        }
-        bool IsOf(string? id) => Bears([id]);
-        var items = KeptRows.Of(_record.Items, i => IsOf(i.Id));
+        var items = _items.In(groups);
         var limits = KeptRows.Of(_record.Limits, MayApplyTo(items.Rows));
-        var examinations = KeptRows.Of(_record.Examinations, e => IsOf(e.Item));
-        var renewals = KeptRows.Of(_record.Renewals, r => IsOf(r.Item));
-        var remedies = KeptRows.Of(_record.Remedies, r => IsOf(r.Item));
-        var releases = KeptRows.Of(_record.Releases, r => IsOf(r.Item));
-        var disposals = KeptRows.Of(_record.Disposals, d => IsOf(d.Item));
+        var (examinations, renewals, remedies) = (_examinations.In(groups), _renewals.In(groups), _remedies.In(groups));
+        var (releases, disposals) = (_releases.In(groups), _disposals.In(groups));
         var record = _record with
         {
             Items = items.Rows,
@@ -81,6 +85,13 @@ public sealed class RecordSlices
             ("disposals", disposals.Places)
         );
         return new RecordSlice(record, [.. places.InSlice(_reading)], KnownOf(Bears), places);
+
+        // What names several things bears on the slice where one of them does, or where none of them is an item of the record.
+        bool Bears(IEnumerable<string?> named)
+        {
+            var own = named.OfType<string>().Where(_ids.Contains).ToList();
+            return own.Count == 0 || own.Exists(id => groups.Contains(_names.GroupOf(Name(id))));
+        }
     }
 
     /// <summary>
@@ -90,8 +101,7 @@ public sealed class RecordSlices
     private Func<MakersLimits, bool> MayApplyTo(IReadOnlyList<Item> items)
     {
         var models = items.Select(i => Model(i.Maker, i.Model)).ToHashSet();
-        var known = _record.Limits.Select(l => Model(l.Maker, l.Model)).ToHashSet();
-        return models.All(m => m is not null && known.Contains(m))
+        return models.All(m => m is not null && _models.Contains(m))
             ? limits => Model(limits.Maker, limits.Model) is not { } model || models.Contains(model)
             : _ => true;
     }
@@ -115,6 +125,9 @@ public sealed class RecordSlices
             AnswerFaults = [.. _history.AnswerFaults.Where(f => bears([f.ItemId]))],
             OtherNames = [.. _history.OtherNames.Where(n => bears([n.Id]))],
         };
+
+    /// <summary>Null for a row that is nobody's: it names no item of the record.</summary>
+    private int? GroupOf(string? id) => id is not null && _ids.Contains(id) ? _names.GroupOf(Name(id)) : null;
 
     private static string Name(string? id) => string.IsNullOrEmpty(id) ? WithoutId : KnownGroups.Typed(id);
 }

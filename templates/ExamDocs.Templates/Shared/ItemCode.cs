@@ -39,7 +39,7 @@ public sealed record ItemCode(string Text, QrMatrix? Matrix, decimal ModuleMm)
     public static IEnumerable<ItemCode> Choices(CodeText text, params IReadOnlyList<CodeRoom> rooms) =>
         from version in text.Versions.Distinct(StringComparer.Ordinal)
         where Encoding.UTF8.GetByteCount(version) <= MostBytes
-        let matrix = new QrMatrix(version)
+        let matrix = QrMatrix.Of(version)
         from room in rooms
         where matrix.Modules * room.ModuleMm <= room.MostMm
         select new ItemCode(version, matrix, room.ModuleMm);

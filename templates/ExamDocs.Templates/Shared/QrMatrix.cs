@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using QRCoder;
@@ -8,8 +9,23 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>A QR code, error correction M, as a path of unit squares with its quiet zone of four modules.</summary>
 public sealed class QrMatrix
 {
+    /// <summary>The most codes that are remembered: a label is composed some times, with the same code each time.</summary>
+    private const int MostRemembered = 256;
+
+    private static readonly ConcurrentDictionary<string, QrMatrix> Lately = new(StringComparer.Ordinal);
+
+    /// <summary>The code of a text.</summary>
     /// <exception cref="QRCoder.Exceptions.DataTooLongException">The text holds more than a QR code can.</exception>
-    public QrMatrix(string text)
+    public static QrMatrix Of(string text)
+    {
+        if (Lately.TryGetValue(text, out var known))
+            return known;
+        if (Lately.Count >= MostRemembered)
+            Lately.Clear();
+        return Lately[text] = new QrMatrix(text);
+    }
+
+    private QrMatrix(string text)
     {
         var isPlain = !HasNonAscii(text);
         // Without the mark that says UTF-8, readers guess, and some take accents for Japanese.
