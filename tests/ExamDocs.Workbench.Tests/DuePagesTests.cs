@@ -77,6 +77,7 @@ public sealed class DuePagesTests(OpenedBrowser browser)
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("row 2, SP-11: 'one' is no whole number: not counted");
         await Assertions.Expect(page.GetByRole(AriaRole.Status)).ToContainTextAsync("Parts to replace: 1; to order: 1");
         await Assertions.Expect(page.Locator("#order-0 ~ .wide")).ToContainTextAsync("CUT");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Parts left out: 1. Why: they have no id.");
         await SoundPage.RequireBothWaysAsync(page, "spares");
         var order = page.WaitForDownloadAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "The order as a workbook" }).ClickAsync();
@@ -91,7 +92,8 @@ public sealed class DuePagesTests(OpenedBrowser browser)
             .Harness("H-1", "H100")
             .Harness("H-2", "H200")
             .Bridge("CUT", "Q100", i => i.On("H-1").Cut())
-            .Bridge("RB-2", "Q200", i => i.On("H-2"));
+            .Bridge("RB-2", "Q200", i => i.On("H-2"))
+            .Bridge("", "Q300", i => i.On("H-2"));
         var file = Path.Combine(Path.GetDirectoryName(open.Register)!, "visit.json");
         File.WriteAllText(file, record.Json);
         ImportVisits.Run([file], open.Register, OpenedWorkbench.Today, KnownRules.BuiltIn);
