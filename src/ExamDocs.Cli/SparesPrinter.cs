@@ -23,10 +23,8 @@ internal static class SparesPrinter
         }
         var needed = plan.Orders.Sum(o => o.Needs.Count) + plan.NotRecorded.Count;
         output.WriteLine(Screen.Say($"Up to {plan.To}: {needed} parts to replace; {plan.Orders.Sum(o => o.ToOrder)} to order."));
-        if (plan.Uncounted > 0)
-            output.WriteLine(
-                Screen.Say($"{plan.Uncounted} parts have no limit that can be counted and no projected wear: nothing is said of them.")
-            );
+        foreach (var left in plan.LeftOut)
+            output.WriteLine(Screen.Say(left.Line));
     }
 
     private static void Print(IEnumerable<SpareNeed> needs, TextWriter output)

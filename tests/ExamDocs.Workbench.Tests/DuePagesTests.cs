@@ -58,7 +58,7 @@ public sealed class DuePagesTests(OpenedBrowser browser)
     public async Task Spares_are_set_against_a_stock_list()
     {
         await using var open = await OpenedWorkbench.StartAsync();
-        Import(open);
+        Import(open, withoutId: true);
         var page = await browser.OpenAsync(1280);
         var errors = BrowserErrors.Of(page);
         await page.GotoAsync(open.Entry.AbsoluteUri);
@@ -77,6 +77,7 @@ public sealed class DuePagesTests(OpenedBrowser browser)
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("row 2, SP-11: 'one' is no whole number: not counted");
         await Assertions.Expect(page.GetByRole(AriaRole.Status)).ToContainTextAsync("Parts to replace: 1; to order: 1");
         await Assertions.Expect(page.Locator("#order-0 ~ .wide")).ToContainTextAsync("CUT");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Parts left out: 1. Why: they have no id.");
         await SoundPage.RequireBothWaysAsync(page, "spares");
         var order = page.WaitForDownloadAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "The order as a workbook" }).ClickAsync();
@@ -85,13 +86,15 @@ public sealed class DuePagesTests(OpenedBrowser browser)
     }
 
     /// <summary>A harness with a bridge that was cut, and one without.</summary>
-    private static void Import(OpenedWorkbench open)
+    private static void Import(OpenedWorkbench open, bool withoutId = false)
     {
         var record = new StoryVisit("V-1", "2026-05-11", "Alder Vale Ltd")
             .Harness("H-1", "H100")
             .Harness("H-2", "H200")
             .Bridge("CUT", "Q100", i => i.On("H-1").Cut())
             .Bridge("RB-2", "Q200", i => i.On("H-2"));
+        if (withoutId)
+            record.Bridge("", "Q300", i => i.On("H-2"));
         var file = Path.Combine(Path.GetDirectoryName(open.Register)!, "visit.json");
         File.WriteAllText(file, record.Json);
         ImportVisits.Run([file], open.Register, OpenedWorkbench.Today, KnownRules.BuiltIn);

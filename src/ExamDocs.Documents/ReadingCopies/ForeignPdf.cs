@@ -10,6 +10,9 @@ public static class ForeignPdf
     /// <summary>A file that takes longer is built to take long, or too large for a reading copy.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
+    /// <summary>How long a reading that is told to stop may take over what it does in memory alone.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(1);
+
     /// <summary>More than a thread has otherwise: the library calls itself for what lies within something else.</summary>
     private const int Stack = 64 * 1024 * 1024;
 
@@ -23,27 +26,42 @@ public static class ForeignPdf
     /// <returns>Null where it is locked, damaged, takes too long or is of a kind that cannot be read.</returns>
     public static byte[]? Readable(byte[] pdf, TimeSpan patience)
     {
-        byte[]? result = null;
-        // The library cannot be stopped. A thread that is given up ends with the program.
-        var reading = new Thread(() => result = Read(pdf), Stack) { IsBackground = true };
-        reading.Start();
-        return reading.Join(patience) ? result : null;
+        using var stop = new CancellationTokenSource();
+        return Read(pdf, patience, stop).Pages;
     }
 
-    private static byte[]? Read(byte[] pdf)
+    /// <returns>The pages, and the thread that read them, which has ended.</returns>
+    internal static (byte[]? Pages, Thread Reading) Read(byte[] pdf, TimeSpan patience, CancellationTokenSource stop)
     {
-        if (PdfNesting.IsTooDeep(pdf))
-            return null;
+        byte[]? result = null;
+        var reading = new Thread(() => result = Read(pdf, stop.Token), Stack) { IsBackground = true };
+        reading.Start();
+        if (!reading.Join(patience))
+        {
+            // The library cannot be stopped, but whatever it reads or writes next throws.
+            stop.Cancel();
+            reading.Join(Grace);
+        }
+        return (stop.IsCancellationRequested ? null : result, reading);
+    }
+
+    private static byte[]? Read(byte[] pdf, CancellationToken stop)
+    {
         try
         {
-            using var bytes = new MemoryStream(pdf);
+            if (PdfNesting.IsTooDeep(pdf, stop))
+                return null;
+            using var bytes = new StoppedStream(pdf, stop);
             using var theirs = PdfReader.Open(bytes, PdfDocumentOpenMode.Import);
             if (!HasTree(theirs))
                 return null;
             using var written = new PdfDocument();
             for (var page = 0; page < theirs.PageCount; page++)
+            {
+                stop.ThrowIfCancellationRequested();
                 written.AddPage(theirs.Pages[page]);
-            using var result = new MemoryStream();
+            }
+            using var result = new StoppedStream(stop);
             written.Save(result, closeStream: false);
             return CopyPart.PagesOf(result.ToArray()) is null ? null : result.ToArray();
         }

@@ -16,13 +16,15 @@ internal static partial class PdfNesting
     /// <summary>Packed objects of one stream, unpacked; bytes, inclusive.</summary>
     private const int LargestUnpacked = 64 * 1024 * 1024;
 
-    public static bool IsTooDeep(ReadOnlySpan<byte> pdf)
+    /// <exception cref="OperationCanceledException">It is stopped.</exception>
+    public static bool IsTooDeep(ReadOnlySpan<byte> pdf, CancellationToken stop)
     {
         var (depth, begin) = (0, 0);
         for (var at = 0; at < pdf.Length; at++)
         {
             if (pdf[at..].StartsWith("stream"u8))
             {
+                stop.ThrowIfCancellationRequested();
                 var rest = pdf[(at + "stream"u8.Length)..];
                 var end = rest.IndexOf("endstream"u8);
                 if (IsPackedTooDeep(pdf[begin..at], end < 0 ? rest : rest[..end]))

@@ -37,16 +37,24 @@ public static class ListSpares
         using var register = DocumentRegister.OpenToRead(request.Register, request.Today);
         var items = new ItemsOnRecord(register, request.Today) { WithoutObservations = true };
         var decided = new DecidedToday(register, request.Today);
-        var (needs, uncounted) = (new List<SpareNeed>(), WithoutId(items, request));
-        foreach (var (part, whole) in Parts(items.Everything()).Where(p => IsAsked(request, p.Part) || IsAsked(request, p.Whole)))
+        var (needs, uncounted) = (new List<SpareNeed>(), 0);
+        var asked = Parts(items.Everything()).Where(p => IsAsked(request, p.Part) || IsAsked(request, p.Whole)).ToLookup(p => p.IsNeeded);
+        foreach (var (part, whole, _) in asked[true])
         {
             var known = new PartFacts(part, decided);
             if (Reason(part, known, request) is var (by, why))
                 needs.Add(Need(part, whole, by, why, whole is null ? null : new PartFacts(whole, decided).Limited?.Limits?.PermittedParts));
-            else if (known is { Limited.EndOfService: null, Trend: null })
+            else if (known is { Trend: null } && known.Limited?.EndOfService is null)
                 uncounted++;
         }
-        return new(request.To, needs, uncounted);
+        var notNeeded = asked[false].Select(p => p.Part).Except(asked[true].Select(p => p.Part)).Count();
+        SparesLeftOut[] leftOut =
+        [
+            new(notNeeded, $"what they are fitted to is out of service"),
+            new(uncounted, $"no limit that can be counted and no projected wear is recorded"),
+            new(WithoutId(items, request), $"they have no id"),
+        ];
+        return new(request.To, needs, [.. leftOut.Where(left => left.Parts > 0)]);
     }
 
     /// <summary>Parts that no visit could decide about, because they have no id.</summary>
@@ -55,11 +63,14 @@ public static class ListSpares
             .Undecided()
             .Where(u => u.Item is { Id: null, Category: RopeBridge } or { Id: null, FittedTo: not null })
             .Where(u => request.Employer is null || FirmName.Same(u.Record.Visit.Employer?.Name, request.Employer))
-            .DistinctBy(u => SweepPlan.RowWithoutId(u.Item, u.Owner), StringComparer.Ordinal)
+            .DistinctBy(u => SweepPlan.RowKey(u.Item, u.Owner), StringComparer.Ordinal)
             .Count();
 
-    /// <summary>Each part with what it is fitted to; and parts of which nobody knows that, with nothing.</summary>
-    private static List<(SweptThing Part, SweptThing? Whole)> Parts(IReadOnlyList<SweptThing> all)
+    /// <summary>
+    /// Each part with what it is fitted to; and parts of which nobody knows that, with nothing. A whole that is out of service needs no
+    /// part.
+    /// </summary>
+    private static List<(SweptThing Part, SweptThing? Whole, bool IsNeeded)> Parts(IReadOnlyList<SweptThing> all)
     {
         var (index, fitted) = (new SweptIndex(all), new HashSet<(int Part, int Whole)>());
         foreach (var (at, thing) in all.Index())
@@ -75,9 +86,8 @@ public static class ListSpares
         var known = fitted.Select(f => f.Part).ToHashSet();
         return
         [
-            // A whole that is out of service needs no part.
-            .. fitted.Where(f => !IsOutOfService(all[f.Whole].Shown)).Select(f => (all[f.Part], (SweptThing?)all[f.Whole])),
-            .. all.Index().Where(t => !known.Contains(t.Index) && IsLoose(t.Item, index)).Select(t => (t.Item, (SweptThing?)null)),
+            .. fitted.Select(f => (all[f.Part], (SweptThing?)all[f.Whole], !IsOutOfService(all[f.Whole].Shown))),
+            .. all.Index().Where(t => !known.Contains(t.Index) && IsLoose(t.Item, index)).Select(t => (t.Item, (SweptThing?)null, true)),
         ];
     }
 

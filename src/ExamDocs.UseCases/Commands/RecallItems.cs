@@ -28,12 +28,28 @@ public static class RecallItems
         [
             .. sweep
                 .Things.Select((t, at) => Of(t.Thing, t.Answer) with { Alone = t.Alone, Place = at, Parts = t.Parts })
-                .Concat(sweep.Undecided.Select(u => Of(u.Item, u.Answer)))
+                .Concat(Once(sweep.Undecided).Select(u => Of(u.Item, u.Answer)))
                 .OrderByDescending(i => i.Verdict)
                 .ThenBy(i => i.Owner, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(i => i.Item.Id, StringComparer.OrdinalIgnoreCase),
         ];
     }
+
+    /// <summary>
+    /// An id that several records of one employer name, and of which they say the same, is one item; the latest says where it is. Rows
+    /// without an id stay apart: nothing says whether they are one.
+    /// </summary>
+    private static IEnumerable<(UndecidedItem Item, RecallAnswer Answer)> Once(
+        IEnumerable<(UndecidedItem Item, RecallAnswer Answer)> undecided
+    ) =>
+        undecided
+            .Index()
+            .GroupBy(u =>
+                u.Item.Item is { Item: { Id: not null } row, Record.Visit.Employer: var employer, Owner: var owner }
+                    ? (0, FirmName.Fold(employer?.Name), SweepPlan.RowKey(row, owner))
+                    : (u.Index + 1, "", "")
+            )
+            .Select(same => same.Last().Item);
 
     private static RecalledItem Of(SweptThing swept, RecallAnswer answer) =>
         new(

@@ -36,6 +36,11 @@ internal static class SpareSheets
             ),
             new(Say($"What for"), need, [.. plan.Orders.SelectMany(o => o.Needs).OrderBy(n => n.By).Select(n => Row(n, language))]),
             new(Say($"No part recorded"), need, [.. plan.NotRecorded.Select(n => Row(n, language))]),
+            new(
+                Say($"Left out"),
+                [Say($"parts left out"), Say($"why")],
+                [.. plan.LeftOut.Select(left => (IReadOnlyList<object?>)[left.Parts, Say(left.Why)])]
+            ),
         ];
     }
 

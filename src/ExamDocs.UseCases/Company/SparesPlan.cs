@@ -37,12 +37,25 @@ public sealed record SpareOrder(IReadOnlyList<string> Permitted, IReadOnlyList<S
     public string Name(MessageLanguage language) => SpareSheets.Numbers(Permitted, language);
 }
 
+/// <summary>Parts that are not listed, all for one reason.</summary>
+/// <param name="Parts">How many; one at least.</param>
+/// <param name="Why">No whole sentence.</param>
+public sealed record SparesLeftOut(int Parts, Message Why)
+{
+    public Message Line => $"Parts left out: {Parts}. Why: {Why}.";
+}
+
 /// <summary>What has to be ordered by a day, and what nobody can order by what is recorded.</summary>
 /// <param name="To">The last day looked at, inclusive.</param>
 /// <param name="Orders">By part number.</param>
 /// <param name="NotRecorded">Parts for which no permitted part number is recorded, the earliest first.</param>
-/// <param name="Uncounted">Parts with no limit that can be counted and no projected wear.</param>
-public sealed record SparesPlan(LocalDate To, IReadOnlyList<SpareOrder> Orders, IReadOnlyList<SpareNeed> NotRecorded, int Uncounted)
+/// <param name="LeftOut">Parts of which nobody can say when they have to be replaced, or that are not needed, by reason.</param>
+public sealed record SparesPlan(
+    LocalDate To,
+    IReadOnlyList<SpareOrder> Orders,
+    IReadOnlyList<SpareNeed> NotRecorded,
+    IReadOnlyList<SparesLeftOut> LeftOut
+)
 {
     /// <summary>
     /// Sets needs against a stock. Each piece in stock counts once: needs that only one part number will do come first, then the others.
@@ -64,7 +77,7 @@ public sealed record SparesPlan(LocalDate To, IReadOnlyList<SpareOrder> Orders, 
             needs.To,
             [.. orders.OrderBy(o => string.Join(' ', o.Permitted), StringComparer.Ordinal)],
             [.. needs.All.Where(n => n.Permitted.Count == 0).OrderBy(n => n.By).ThenBy(n => n.Part, StringComparer.Ordinal)],
-            needs.Uncounted
+            needs.LeftOut
         );
     }
 
@@ -83,5 +96,5 @@ public sealed record SparesPlan(LocalDate To, IReadOnlyList<SpareOrder> Orders, 
 /// <summary>Parts that have to be replaced by a day.</summary>
 /// <param name="To">The last day looked at, inclusive.</param>
 /// <param name="All">In any order.</param>
-/// <param name="Uncounted">How many parts have no limit that can be counted and no projected wear.</param>
-public sealed record SpareNeeds(LocalDate To, IReadOnlyList<SpareNeed> All, int Uncounted);
+/// <param name="LeftOut">Parts that are not among them whatever the day, by reason.</param>
+public sealed record SpareNeeds(LocalDate To, IReadOnlyList<SpareNeed> All, IReadOnlyList<SparesLeftOut> LeftOut);

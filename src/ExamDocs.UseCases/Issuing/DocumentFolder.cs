@@ -12,8 +12,6 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
     /// <summary>Name of the subfolder for documents that others took the place of.</summary>
     public const string Replaced = "replaced";
 
-    private const string Pdf = "*.pdf";
-
     /// <summary>Moves what was replaced apart, also what an interrupted run left.</summary>
     /// <returns>One sentence for each document.</returns>
     public IReadOnlyList<string> SetReplacedApart() =>
@@ -38,7 +36,12 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
         ];
 
     /// <summary>Names of every file that can be a document, to see whether any was added or removed meanwhile.</summary>
-    public IReadOnlyList<string> Names() => [.. new[] { folder, Path.Combine(folder, Replaced) }.SelectMany(NamesIn)];
+    public IReadOnlyList<string> Names() =>
+        [
+            .. new[] { folder, Path.Combine(folder, Replaced) }.SelectMany(place =>
+                PdfNames.In(place).Select(name => Path.Combine(place, name))
+            ),
+        ];
 
     private string SetApart(DocumentStatus old, string file)
     {
@@ -60,20 +63,17 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
     /// <summary>Every name of a document's file has its number; which of several numbers in a name is its own, the bytes tell.</summary>
     private IEnumerable<(DocumentStatus Status, string File)> In(string place) =>
         (
-            from path in NamesIn(place)
-            from number in DocumentNumber.In(Path.GetFileNameWithoutExtension(path))
+            from name in PdfNames.In(place)
+            from number in DocumentNumber.In(Path.GetFileNameWithoutExtension(name))
             let document = register.FindByNumber(number)
-            where document is not null && IssuedFile.IsIn(place, document, Path.GetFileName(path))
-            select (Status: register.Find(number)!, File: Path.GetFileName(path))
+            where document is not null && IssuedFile.IsIn(place, document, name)
+            select (Status: register.Find(number)!, File: name)
         )
             .OrderBy(d => d.Status.Number, StringComparer.Ordinal)
             .ThenByDescending(d => d.File.Length);
 
     private static bool IsNamedIn(string place, string number) =>
-        NamesIn(place).Any(f => DocumentNumber.In(Path.GetFileNameWithoutExtension(f)).Contains(number, StringComparer.Ordinal));
-
-    private static IReadOnlyList<string> NamesIn(string place) =>
-        Directory.Exists(place) ? [.. Directory.EnumerateFiles(place, Pdf).Order(StringComparer.Ordinal)] : [];
+        PdfNames.In(place).Any(f => DocumentNumber.In(Path.GetFileNameWithoutExtension(f)).Contains(number, StringComparer.Ordinal));
 }
 
 /// <summary>A document that a folder holds.</summary>

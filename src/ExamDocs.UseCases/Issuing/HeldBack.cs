@@ -82,7 +82,16 @@ internal sealed class HeldBack
         && job.Items.Any(i => _refused.Exists(r => string.Equals(r.Item, i.Item.Id, StringComparison.Ordinal)));
 
     private static Message WhatIs(DocumentJob job) =>
-        job.Type == DocumentTypes.DueLabel ? (Message)$"next-examination label" : $"report or certificate";
+        job.Type.Kind switch
+        {
+            "due-label" => $"next-examination label",
+            "quarantine-label" => $"do-not-use label",
+            "notice" => $"notice of defect",
+            "record" => $"equipment record",
+            "check-sheet" => $"check sheet",
+            "evidence" => $"evidence file",
+            _ => $"report or certificate",
+        };
 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";

@@ -63,7 +63,7 @@ internal sealed class NamedFiles(DocumentRegister register, string folder, FileN
     private Dictionary<string, List<string>> Index()
     {
         var index = new Dictionary<string, List<string>>(StringComparer.Ordinal);
-        foreach (var name in Directory.Exists(folder) ? Directory.EnumerateFiles(folder, "*.pdf").Select(f => Path.GetFileName(f)) : [])
+        foreach (var name in PdfNames.In(folder))
         {
             foreach (var number in DocumentNumber.In(name))
             {

@@ -3,7 +3,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.UseCases.Issuing;
 
-/// <summary>An item for which a report, a certificate or a next-examination label was refused, and the codes of why.</summary>
+/// <summary>An item for which a document was refused, and the codes of why.</summary>
 /// <param name="Item">Its id, or its description where it has none.</param>
 /// <param name="Codes">Codes of findings and reasons, in their order.</param>
 /// <param name="What">What was refused, in words.</param>

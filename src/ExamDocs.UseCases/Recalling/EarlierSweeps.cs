@@ -42,12 +42,10 @@ internal sealed class EarlierSweeps
     }
 
     /// <summary>Whether one of them has this item, which has no id.</summary>
-    public bool HasRow(RecalledItem item) => _withoutId.Contains(SweepPlan.RowWithoutId(item.Item, item.Owner));
+    public bool HasRow(RecalledItem item) => _withoutId.Contains(SweepPlan.RowKey(item.Item, item.Owner));
 
     private static IEnumerable<string> WithoutId(ExaminationRecord record) =>
-        record
-            .Items.Where(i => i.Id is null)
-            .Select(i => SweepPlan.RowWithoutId(i, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name));
+        record.Items.Where(i => i.Id is null).Select(i => SweepPlan.RowKey(i, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name));
 
     /// <summary>Each item has its label, and each withdrawn one its notice.</summary>
     private static bool IsFinished(IReadOnlyList<DocumentStatus> papers, IReadOnlyList<RememberedOutcome> outcomes)

@@ -21,7 +21,7 @@ internal static class SweepPlan
         List<PlannedItem> plan =
         [
             // Every record with a row without an id gives it again, and so do earlier sweeps.
-            .. items.Where(i => i.Item.Id is not null || seen.Add(RowWithoutId(i.Item, i.Owner))).Select(i => Of(i, key, text, earlier)),
+            .. items.Where(i => i.Item.Id is not null || seen.Add(RowKey(i.Item, i.Owner))).Select(i => Of(i, key, text, earlier)),
         ];
         while (plan.FindIndex(p => p.Action is SweepAction.IsReleased && HasNewPart(p, plan)) is >= 0 and var at)
             plan[at] = plan[at] with
@@ -36,8 +36,8 @@ internal static class SweepPlan
     private static bool HasNewPart(PlannedItem whole, List<PlannedItem> plan) =>
         whole.Item.Parts.Any(part => plan.Exists(p => p.IsNew && p.Item.Place == part));
 
-    /// <summary>What tells rows without an id apart, as far as anything does.</summary>
-    public static string RowWithoutId(Item item, string? owner)
+    /// <summary>What tells rows apart that no visit decided about, as far as anything does.</summary>
+    public static string RowKey(Item item, string? owner)
     {
         var row = JsonRecordWriter.Write(new ExaminationRecord { Items = [SweepRecord.Row(item)] });
         return $"{FirmName.Fold(owner)}\n{Encoding.UTF8.GetString(row)}";

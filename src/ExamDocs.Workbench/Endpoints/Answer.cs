@@ -24,7 +24,8 @@ internal static class Answer
     public static IResult PdfIn(string? folder, string name) =>
         folder is not null
         && Directory.Exists(folder)
-        && Directory.EnumerateFiles(folder, "*.pdf").FirstOrDefault(f => string.Equals(Path.GetFileName(f), name, StringComparison.Ordinal))
+        && Path.GetExtension(name).Equals(".pdf", StringComparison.OrdinalIgnoreCase)
+        && Directory.EnumerateFiles(folder).FirstOrDefault(f => string.Equals(Path.GetFileName(f), name, StringComparison.Ordinal))
             is { } path
             ? Pdf(path)
             : TypedResults.NotFound();

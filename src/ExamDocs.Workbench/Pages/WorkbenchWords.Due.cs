@@ -40,7 +40,6 @@ public abstract partial class WorkbenchWords
     public abstract string DueMore(int more);
     public abstract string SparesCounted(int needed, int toOrder);
     public abstract string SparesLine(int needed, int fromStock, int toOrder);
-    public abstract string SparesUncounted(int parts);
 
     /// <summary>Part numbers of which any will do.</summary>
     public abstract string PartNumbers(IReadOnlyList<string> numbers);

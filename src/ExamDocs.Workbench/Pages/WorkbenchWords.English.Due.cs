@@ -51,9 +51,6 @@ public abstract partial class WorkbenchWords
         public override string SparesLine(int needed, int fromStock, int toOrder) =>
             Text($"Needed: {needed}; from stock: {fromStock}; to order: {toOrder}");
 
-        public override string SparesUncounted(int parts) =>
-            Text($"Parts with no limit that can be counted and no projected wear: {parts}. Nothing is said of them.");
-
         public override string PartNumbers(IReadOnlyList<string> numbers) => string.Join(" or ", numbers);
     }
 }

@@ -59,9 +59,6 @@ public abstract partial class WorkbenchWords
         public override string SparesLine(int needed, int fromStock, int toOrder) =>
             Text($"Nécessaires\u00A0: {needed}\u00A0; du stock\u00A0: {fromStock}\u00A0; à commander\u00A0: {toOrder}");
 
-        public override string SparesUncounted(int parts) =>
-            Text($"Sans limite calculable ni usure projetée\u00A0: {parts} pièces. Il n’en est rien dit.");
-
         public override string PartNumbers(IReadOnlyList<string> numbers) => string.Join(" ou ", numbers);
     }
 }

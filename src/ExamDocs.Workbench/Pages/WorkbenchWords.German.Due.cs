@@ -55,9 +55,6 @@ public abstract partial class WorkbenchWords
         public override string SparesLine(int needed, int fromStock, int toOrder) =>
             Text($"Gebraucht: {needed}; aus dem Bestand: {fromStock}; zu bestellen: {toOrder}");
 
-        public override string SparesUncounted(int parts) =>
-            Text($"Teile ohne zählbare Grenze und ohne absehbare Abnutzung: {parts}. Über sie wird nichts gesagt.");
-
         public override string PartNumbers(IReadOnlyList<string> numbers) => string.Join(" oder ", numbers);
     }
 }

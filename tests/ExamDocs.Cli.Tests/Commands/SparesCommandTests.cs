@@ -24,8 +24,9 @@ public sealed class SparesCommandTests
         Assert.Contains("row 3, SP-12: 'some' is no whole number: not counted", listed.Err, StringComparison.Ordinal);
         Assert.Contains("SP-11 or SP-11-B: 1 needed, 1 from stock, 0 to order", listed.Out, StringComparison.Ordinal);
         Assert.Contains("CUT on H-1", listed.Out, StringComparison.Ordinal);
+        Assert.Contains("Parts left out: 1. Why: they have no id.", listed.Out, StringComparison.Ordinal);
         using var workbook = new XLWorkbook(examdocs.At("order.xlsx"));
-        Assert.Equal(["Order", "What for", "No part recorded"], workbook.Worksheets.Select(s => s.Name));
+        Assert.Equal(["Order", "What for", "No part recorded", "Left out"], workbook.Worksheets.Select(s => s.Name));
     }
 
     [Fact]
@@ -50,7 +51,8 @@ public sealed class SparesCommandTests
     {
         var record = new StoryVisit("V-1", "2026-05-11", "Alder Vale Ltd")
             .Harness("H-1", "H100")
-            .Bridge("CUT", "Q100", i => i.On("H-1").Cut());
+            .Bridge("CUT", "Q100", i => i.On("H-1").Cut())
+            .Bridge("", "Q300", i => i.On("H-1"));
         // A finding of the record makes it 1; what is withdrawn is imported all the same.
         Assert.InRange((await examdocs.RunAsync("register", "import", Written(examdocs, "visit.json", record.Json))).ExitCode, 0, 1);
     }

@@ -1,72 +1,46 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
-using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.BetweenRecords;
 
 /// <summary>Every story comes out as it must, over a register in which the earlier runs were remembered.</summary>
-public sealed class StoriesTests : IDisposable
+public sealed class StoriesTests(ToldStories told) : IDisposable
 {
-    private static readonly LocalDate Today = new(2027, 12, 31);
-
-    private static readonly IReadOnlyDictionary<string, Story> Told = IdentityStories
-        .All.Concat(AssemblyStories.All)
-        .Concat(EndingStories.All)
-        .ToDictionary(story => story.Name, StringComparer.Ordinal);
-
     private readonly Workspace _workspace = new();
-    private int _files;
 
-    public static TheoryData<string> Names => [.. Told.Keys];
+    public static TheoryData<string> Names => ToldStories.Names;
 
     public void Dispose() => _workspace.Dispose();
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Over_a_register(string name)
-    {
-        var story = Told[name];
-        foreach (var run in story.Runs.SkipLast(1))
-            ImportVisits.Run(Files(run), _workspace.Register, Today, KnownRules.BuiltIn);
-        var last = Files(story.Runs[^1]);
-        var inputs =
-            story.Runs.Count == 1 ? CheckRecord.All(last, Today) : CheckAgainstRegister.All(last, Today, null, _workspace.Register);
-        AssertTold(story, inputs);
-    }
+    public void Over_a_register(string name) => AssertTold(ToldStories.All[name], told[name].Checked);
 
     /// <summary>The last run is imported too, so that the import decides it.</summary>
     [Theory]
     [MemberData(nameof(Names))]
-    public void By_imports_alone(string name)
-    {
-        var story = Told[name];
-        IReadOnlyList<CheckedInput> inputs = [];
-        foreach (var run in story.Runs)
-            inputs = ImportVisits.Run(Files(run), _workspace.Register, Today, KnownRules.BuiltIn).Inputs;
-        AssertTold(story, inputs);
-    }
+    public void By_imports_alone(string name) => AssertTold(ToldStories.All[name], told[name].Imported);
 
     /// <summary>All records in one run, the last named first: nothing that must not be used may come out fit.</summary>
     [Theory]
     [MemberData(nameof(Names))]
     public void In_one_run_nothing_comes_out_better(string name)
     {
-        var story = Told[name];
+        var story = ToldStories.All[name];
         if (story.Runs.SelectMany(run => run).GroupBy(visit => visit.Reference, StringComparer.Ordinal).Any(same => same.Skip(1).Any()))
             return; // Versions of one visit in one run are one visit.
-        var files = story.Runs.Reverse().Select(Files).SelectMany(run => run).ToList();
-        var last = CheckRecord.All(files, Today).Take(story.Runs[^1].Length).ToList();
+        var files = story.Runs.Reverse().SelectMany(run => ToldStories.Write(run, _workspace.Folder)).ToList();
+        var last = CheckRecord.All(files, ToldStories.Today).Take(story.Runs[^1].Length).ToList();
         foreach (var must in story.Must.Select(Expected.Of).Where(must => must.Outcome is Outcome.Withdraw or Outcome.Undetermined))
             Assert.All(Items(last, must.Item), item => Assert.True(item.Outcome >= Outcome.Undetermined, Words(item)));
     }
 
     [Fact]
-    public void The_table_has_stories_enough() => Assert.True(Told.Count >= 33, $"{Told.Count} stories");
+    public void The_table_has_stories_enough() => Assert.True(ToldStories.All.Count >= 33, $"{ToldStories.All.Count} stories");
 
     private static void AssertTold(Story story, IReadOnlyList<CheckedInput> inputs)
     {
@@ -90,16 +64,6 @@ public sealed class StoriesTests : IDisposable
             "\n",
             item.Findings.Where(f => f.Severity is Core.Findings.Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}")
         );
-
-    private string[] Files(IEnumerable<StoryVisit> visits) =>
-        [
-            .. visits.Select(visit =>
-            {
-                var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-                File.WriteAllText(path, visit.Json);
-                return path;
-            }),
-        ];
 
     /// <summary>Read from "RB-1 withdraw W10"; an id may hold blanks.</summary>
     private sealed record Expected(string Item, Outcome Outcome, string? Code)

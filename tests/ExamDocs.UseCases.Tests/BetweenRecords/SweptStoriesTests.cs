@@ -20,10 +20,8 @@ public sealed class SweptStoriesTests : IDisposable
 {
     private static readonly LocalDate Today = new(2027, 12, 31);
 
-    private static readonly IReadOnlyDictionary<string, Story> Told = IdentityStories
-        .All.Concat(AssemblyStories.All)
-        .Concat(EndingStories.All)
-        .Where(story => story.Runs.Count > 1)
+    private static readonly IReadOnlyDictionary<string, Story> Told = ToldStories
+        .All.Values.Where(story => story.Runs.Count > 1)
         .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     private static readonly NamedKit All = new() { Models = ["Model rope-bridge", "Model harness", "Model connector"] };

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using ClosedXML.Excel;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Company;
 using ExamDocs.UseCases.Outputs;
@@ -51,6 +52,33 @@ public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
         Import(Assembly(permitted: "SP-11"));
         Import(Visit("V-2", "2026-10-01").Harness("H-1", "H100", i => i.Doubt()).Bridge("RB-1", "Q100", i => i.On("H-1")).Json);
         Assert.Equal("", Said(List("2028-12-31")));
+        Assert.Equal("1 what they are fitted to is out of service", LeftOut(List("2028-12-31")));
+    }
+
+    /// <summary>The bridge of H-1 has a day on which its service ends, though after the day asked for.</summary>
+    [Fact]
+    public void How_many_are_left_out_and_why_is_in_the_workbook_in_each_language()
+    {
+        Import(Assembly(permitted: "SP-11"));
+        var unlimited = JsonNode.Parse(Visit("V-2", "2026-07-01").Harness("H-2", "H200").Connector("C-1", "C1", i => i.On("H-2")).Json)!;
+        unlimited["limits"] = new JsonArray();
+        Import(unlimited.ToJsonString());
+        var needs = List("2027-01-01");
+        Assert.Equal("1 no limit that can be counted and no projected wear is recorded", LeftOut(needs));
+        var plan = SparesPlan.Of(needs, new Dictionary<string, int>(StringComparer.Ordinal));
+        (MessageLanguage Language, string Sheet, string Why)[] must =
+        [
+            (MessageLanguage.English, "Left out", "no limit that can be counted and no projected wear is recorded"),
+            (TranslatedMessages.German, "Nicht aufgeführt", "weder zählbare Grenze noch absehbare Abnutzung ist eingetragen"),
+            (TranslatedMessages.French, "Non retenues", "ni limite calculable ni usure projetée n’est connue"),
+        ];
+        foreach (var (language, name, why) in must)
+        {
+            using var workbook = new XLWorkbook(new MemoryStream(WriteSpares.Workbook(plan, language)));
+            var sheet = workbook.Worksheet(name);
+            Assert.Equal(("1", why), (sheet.Cell(2, 1).GetString(), sheet.Cell(2, 2).GetString()));
+            Assert.Equal("", sheet.Cell(3, 1).GetString());
+        }
     }
 
     /// <summary>The examiner concludes that the whole is to go out on account of its part: the part is what has to be ordered.</summary>
@@ -120,7 +148,7 @@ public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
     public void A_part_without_an_id_is_counted()
     {
         Import(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Bridge("", "Q100", i => i.On("H-1")).Json);
-        Assert.Equal(1, List("2027-01-01").Uncounted);
+        Assert.Equal("1 they have no id", LeftOut(List("2027-01-01")));
     }
 
     [Fact]
@@ -214,6 +242,9 @@ public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
         ListSpares.In(
             new SparesRequest(_workspace.Register, NodaTime.Text.LocalDatePattern.Iso.Parse(to).Value, Today) { Employer = employer }
         );
+
+    private static string LeftOut(SpareNeeds needs) =>
+        string.Join("; ", needs.LeftOut.Select(left => FormattableString.Invariant($"{left.Parts} {left.Why.Text}")));
 
     private static string Said(SpareNeeds needs) =>
         string.Join(

@@ -260,6 +260,20 @@ public sealed class SweepRecallTests : IDisposable
         Assert.Null((await SweepAsync(Afterwards)).Issued);
     }
 
+    /// <summary>Two visits to one employer name the harness that a hired bridge is on; nobody knows a harness of the hire firm.</summary>
+    [Fact]
+    public void What_several_records_only_name_is_listed_once_for_each_employer()
+    {
+        Import(
+            Visit("V-1", Spring).HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q150", i => i.On("H-1")),
+            Visit("V-2", Later).HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q150", i => i.On("H-1"))
+        );
+        var listed = Assert.Single(SweepRecall.Plan(_workspace.Register, Notice(), Afterwards), i => i.Item.Item.Id == "H-1");
+        Assert.Equal(("Larch Hire Ltd", "V-2"), (listed.Item.Owner, listed.Item.LatestVisit.Reference));
+        Import(Visit("V-3", Later, "Birch Ltd").HiredFrom("Larch Hire Ltd").Bridge("RB-2", "Q160", i => i.On("H-1")));
+        Assert.Equal(2, SweepRecall.Plan(_workspace.Register, Notice(), Afterwards).Count(i => i.Item.Item.Id == "H-1"));
+    }
+
     [Fact]
     public async Task A_whole_is_held_with_a_part_that_may_be_named()
     {

@@ -58,7 +58,7 @@ public sealed class SparesPlanTests
     }
 
     private static SparesPlan Plan(IReadOnlyDictionary<string, int> stock, params SpareNeed[] needs) =>
-        SparesPlan.Of(new SpareNeeds(To, needs, 0), stock);
+        SparesPlan.Of(new SpareNeeds(To, needs, []), stock);
 
     private static Dictionary<string, int> Stock(params (string Number, int Count)[] rows) =>
         rows.ToDictionary(r => r.Number, r => r.Count, StringComparer.Ordinal);

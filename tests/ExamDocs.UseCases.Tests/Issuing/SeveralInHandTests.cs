@@ -41,30 +41,6 @@ public sealed class SeveralInHandTests(ExampleIssued example) : IDisposable
         AssertNothingIsLeft(register, 20);
     }
 
-    /// <summary>A label that says when to examine again says that the item was reported as fit: without a report there is none.</summary>
-    [Fact]
-    public void An_item_whose_report_the_browser_cannot_print_gets_no_label_with_a_next_date()
-    {
-        var (label, other) = (Labels[1], Labels[2]);
-        var report = label with { Type = DocumentTypes.Report };
-        var heldBack = new HeldBack();
-        Assert.False(heldBack.HoldsReportOf(label));
-        heldBack.TellUnprinted(report, "the browser crashed");
-        Assert.True(heldBack.HoldsReportOf(label));
-        Assert.False(heldBack.HoldsReportOf(other));
-        Assert.Equal(["PRN005"], Assert.Single(heldBack.Refused).Codes);
-    }
-
-    /// <summary>There is no page to print all the same, so that it must not be said to be printed.</summary>
-    [Fact]
-    public void A_warning_that_the_browser_cannot_print_is_said_to_be_held_back()
-    {
-        var heldBack = new HeldBack();
-        heldBack.TellUnprinted(Labels[0] with { Type = DocumentTypes.QuarantineLabel }, "the browser crashed");
-        Assert.Contains("the browser crashed; it is held back.", Assert.Single(heldBack.Unprintable), StringComparison.Ordinal);
-        Assert.Single(heldBack.Refused);
-    }
-
     [Fact]
     public async Task A_run_that_is_cancelled_finishes_what_is_in_hand()
     {

@@ -2,6 +2,7 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Tests.BetweenRecords;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
@@ -12,33 +13,22 @@ namespace ExamDocs.UseCases.Tests.Registered;
 /// No false alarm: whatever story a register was told, deciding each of its records again with what it could know gives what is
 /// stored; and so in two registers, each told every other part of it, once they are joined.
 /// </summary>
-public sealed class SoundAfterStoriesTests : IDisposable
+public sealed class SoundAfterStoriesTests(ToldStories told) : IDisposable
 {
-    private static readonly LocalDate Today = new(2027, 12, 31);
-
-    private static readonly IReadOnlyDictionary<string, Story> Told = IdentityStories
-        .All.Concat(AssemblyStories.All)
-        .Concat(EndingStories.All)
-        .ToDictionary(story => story.Name, StringComparer.Ordinal);
+    private static readonly LocalDate Today = ToldStories.Today;
 
     private readonly Workspace _workspace = new();
-    private int _files;
 
-    public static TheoryData<string> Names => [.. Told.Keys];
+    public static TheoryData<string> Names => ToldStories.Names;
 
     /// <summary>One story in four; all with EXAMDOCS_PROOF=full.</summary>
-    public static TheoryData<string> SomeNames => [.. Effort.OneIn(4, Told.Keys)];
+    public static TheoryData<string> SomeNames => [.. Effort.OneIn(4, ToldStories.All.Keys)];
 
     public void Dispose() => _workspace.Dispose();
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_register_that_was_told_it_is_sound(string name)
-    {
-        foreach (var run in Told[name].Runs)
-            Import(run, _workspace.Register);
-        AssertSound(_workspace.Register);
-    }
+    public void A_register_that_was_told_it_is_sound(string name) => AssertSound(told[name].Register);
 
     [Theory]
     [MemberData(nameof(SomeNames))]
@@ -47,7 +37,7 @@ public sealed class SoundAfterStoriesTests : IDisposable
         var (here, there) = (Path.Combine(_workspace.Folder, "here.db"), Path.Combine(_workspace.Folder, "there.db"));
         foreach (var place in new[] { here, there })
             DocumentRegister.Create(place, Today).Dispose();
-        var story = Told[name];
+        var story = ToldStories.All[name];
         foreach (var (n, run) in story.Runs.SkipLast(1).Index())
             Import(run, n % 2 == 0 ? here : there);
         MergeRegisters.Run(here, there, Today);
@@ -55,7 +45,7 @@ public sealed class SoundAfterStoriesTests : IDisposable
         foreach (var place in new[] { here, there })
         {
             AssertSound(place);
-            var last = CheckAgainstRegister.All(Files(story.Runs[^1]), Today, null, place);
+            var last = CheckAgainstRegister.All(ToldStories.Write(story.Runs[^1], _workspace.Folder), Today, null, place);
             foreach (
                 var item in story
                     .Must.Where(m => m.Contains(" withdraw W10", StringComparison.Ordinal))
@@ -75,15 +65,6 @@ public sealed class SoundAfterStoriesTests : IDisposable
         Assert.Empty(found.Notes);
     }
 
-    private void Import(StoryVisit[] run, string place) => ImportVisits.Run(Files(run), place, Today, KnownRules.BuiltIn);
-
-    private string[] Files(IEnumerable<StoryVisit> visits) =>
-        [
-            .. visits.Select(visit =>
-            {
-                var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-                File.WriteAllText(path, visit.Json);
-                return path;
-            }),
-        ];
+    private void Import(StoryVisit[] run, string place) =>
+        ImportVisits.Run(ToldStories.Write(run, _workspace.Folder), place, Today, KnownRules.BuiltIn);
 }

@@ -88,7 +88,7 @@ internal sealed class PackedThings
         return named
             .Select(n => (n.Item, n.Record.Visit.Employer?.Name, At: n.Record.Visit.Premises, Premises: ItemEntry.PremisesOf(n.Record)))
             .Where(n => _asked.Asks(n.Name, n.At, [n.Item.Id]))
-            .GroupBy(n => n.Item.Id is { } id ? ids.Of(id) : SweepPlan.RowWithoutId(n.Item, n.Name), StringComparer.Ordinal)
+            .GroupBy(n => n.Item.Id is { } id ? ids.Of(id) : SweepPlan.RowKey(n.Item, n.Name), StringComparer.Ordinal)
             .Select(g => new UndecidedThing(g.Last().Item, g.Last().Premises))
             .OrderBy(u => u.Item.Id, StringComparer.OrdinalIgnoreCase);
     }

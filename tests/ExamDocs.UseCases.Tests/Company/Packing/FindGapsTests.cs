@@ -189,6 +189,18 @@ public sealed class FindGapsTests : IDisposable
         Assert.Empty(_story.Gaps());
     }
 
+    [Fact]
+    public void A_replaced_document_is_named_also_where_its_file_ends_in_capital_letters()
+    {
+        var folder = _story.At("out");
+        var first = _story.Issue(1, "2026-05-13", "notice", ["H-1"], folder);
+        _story.Issue(1, "2026-05-14", "notice", ["H-1"], folder, first);
+        File.Move(Path.Combine(folder, $"{first}.pdf"), Path.Combine(folder, $"{first} OLD.PDF"));
+        var gap = Assert.Single(_story.Gather().Contents.Gaps);
+        Assert.Equal(("replaced-in-circulation", first), (gap.Code, gap.About));
+        Assert.Contains($"{first} OLD.PDF", gap.Words, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Model harness declaration.pdf", "H-1")]
     [InlineData("Model rope-bridge declaration.pdf", "RB-1")]
