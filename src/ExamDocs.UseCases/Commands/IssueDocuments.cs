@@ -65,7 +65,7 @@ public static class IssueDocuments
             : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
     }
 
-    private static Composition Composed(CheckedInput input, IssueRequest request) =>
+    internal static Composition Composed(CheckedInput input, IssueRequest request) =>
         ComposeDocuments.Of(input.Visit!, request.PerItem, request.Style.Reading, input.Photos.Of);
 
     private static IReadOnlyList<DocumentJob> Compose(
@@ -80,8 +80,11 @@ public static class IssueDocuments
         List<Refusal> here = [.. composition.Refused, .. ended.Refused];
         refused.AddRange(here);
         steps.Refuse(here.Count);
-        return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
+        return [.. Wanted(composition, ended, request)];
     }
+
+    internal static IEnumerable<DocumentJob> Wanted(Composition composition, EndedLines ended, IssueRequest request) =>
+        composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>();
 
     private static async Task<IssueResult> RecordAsync(
         RegisteredRun run,

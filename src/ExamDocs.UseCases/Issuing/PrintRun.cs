@@ -60,6 +60,12 @@ internal sealed class PrintRun : IAsyncDisposable
     /// <inheritdoc cref="HeldBack.Refused"/>
     public IReadOnlyList<Refusal> Refused => _heldBack.Refused;
 
+    /// <summary>What stopped it before the last job; null where nothing did.</summary>
+    public Exception? StoppedBy { get; private set; }
+
+    /// <inheritdoc cref="HeldBack.Know"/>
+    public void Know(IEnumerable<Refusal> elsewhere) => _heldBack.Know(elsewhere);
+
     /// <returns>Why it stopped before the last job; null where it did not.</returns>
     /// <exception cref="OperationCanceledException">It was cancelled; what was in hand is issued.</exception>
     public async Task<string?> RunAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
@@ -72,6 +78,7 @@ internal sealed class PrintRun : IAsyncDisposable
         // A register that no longer holds what it should is not a reason to run again, and stops the whole command.
         catch (Exception e) when (RunFailure.Is(e) && e is not InvalidDataException)
         {
+            StoppedBy = e;
             return RunFailure.Sentence(e);
         }
     }

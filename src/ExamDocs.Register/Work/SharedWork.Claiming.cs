@@ -1,0 +1,236 @@
+using ExamDocs.Register.Storage;
+
+namespace ExamDocs.Register.Work;
+
+/// <content>Taking parts, keeping them, and giving them back.</content>
+public sealed partial class SharedWork
+{
+    /// <summary>
+    /// The next part that may be begun, taken for this worker: of the oldest job first. A stage begins once those before it are done;
+    /// a job is decided after the jobs of the same visits that were asked for before it.
+    /// </summary>
+    /// <param name="version">Version of this program: another one's jobs are left to it, since it may word things otherwise.</param>
+    /// <param name="lease">How long the claim holds without being renewed.</param>
+    /// <param name="job">Only a part of this job; null for any.</param>
+    /// <returns>Null where nothing can be begun now.</returns>
+    public ClaimedPart? Claim(string version, TimeSpan lease, int? job = null)
+    {
+        lock (_one)
+        {
+            _told = false;
+            ReleaseLost();
+            return Connection
+                .Rows(
+                    row => new ClaimedPart(new(row.GetInt32(0), row.GetInt32(1), row.GetInt32(2), row.GetInt32(3)), row.GetInt32(4)),
+                    $"""
+                    UPDATE {WorkTables.Schema}.part SET state = 'running', run = $1, attempts = attempts + 1,
+                    lease_until = clock_timestamp() + make_interval(secs => $2)
+                    WHERE (job, stage, slice) = (
+                      SELECT p.job, p.stage, p.slice FROM {WorkTables.Schema}.part p JOIN {WorkTables.Schema}.job j ON j.number = p.job
+                      WHERE {MayBegin("$3")} AND p.not_before <= clock_timestamp() AND (p.job = $4 OR $4 = 0)
+                      ORDER BY p.job, p.stage, p.slice LIMIT 1 FOR UPDATE OF p SKIP LOCKED
+                    )
+                    RETURNING job, stage, slice, slices, attempts
+                    """,
+                    _run.Run,
+                    lease.TotalSeconds,
+                    version,
+                    job ?? 0
+                )
+                .FirstOrDefault();
+        }
+    }
+
+    /// <param name="version">Name of the value that has the version of this program.</param>
+    private static string MayBegin(string version) =>
+        $"""
+            p.state = 'waiting' AND j.state IN ('waiting', 'decided') AND (j.version IS NULL OR j.version = {version})
+            AND NOT EXISTS (SELECT FROM {WorkTables.Schema}.part q WHERE q.job = p.job AND q.stage < p.stage AND q.state <> 'done')
+            AND (p.stage > 0 OR NOT EXISTS (
+              SELECT FROM {WorkTables.Schema}.job e WHERE e.number < j.number AND e.state = 'waiting'
+              AND e.visit_references && j.visit_references
+              AND NOT EXISTS (SELECT FROM {WorkTables.Schema}.part f WHERE f.job = e.number AND f.state = 'failed')
+            ))
+            """;
+
+    /// <summary>
+    /// Parts whose worker let its lease end, or is gone: the lock of its session tells at once that it was killed, the lease that its
+    /// machine hangs. They may be begun again, but not for ever.
+    /// </summary>
+    private void ReleaseLost()
+    {
+        var gone = Connection
+            .Rows(
+                row => row.GetString(0),
+                $"SELECT DISTINCT run FROM {WorkTables.Schema}.part WHERE state = 'running' AND run <> $1",
+                _run.Run
+            )
+            .Where(_database.HasEnded)
+            .ToArray();
+        Connection.Execute(
+            $"""
+            UPDATE {WorkTables.Schema}.part SET state = CASE WHEN attempts >= $1 THEN 'failed' ELSE 'waiting' END,
+            run = NULL, lease_until = NULL, said = CASE WHEN attempts >= $1 THEN $2 ELSE said END
+            WHERE state = 'running' AND (lease_until < clock_timestamp() OR run = ANY($3))
+            """,
+            MostAttempts,
+            FormattableString.Invariant($"it was begun {MostAttempts} times, and each time its worker was gone before the end"),
+            gone
+        );
+    }
+
+    /// <summary>Prolongs the claim on a part.</summary>
+    /// <returns>False where it is lost: another worker may have the part.</returns>
+    public bool Renew(ClaimedPart claimed, TimeSpan lease)
+    {
+        lock (_one)
+        {
+            return Change(claimed, "lease_until = clock_timestamp() + make_interval(secs => $5)", lease.TotalSeconds);
+        }
+    }
+
+    /// <summary>
+    /// Gives a part back. Where its machine failed too often it counts as failed, and is not begun again until somebody asks for it.
+    /// </summary>
+    /// <param name="claimed">The part.</param>
+    /// <param name="said">Why, in a sentence.</param>
+    /// <param name="wait">How long nobody begins it again.</param>
+    /// <param name="counts">Whether this attempt counts.</param>
+    public void PutBack(ClaimedPart claimed, string said, TimeSpan wait, bool counts)
+    {
+        lock (_one)
+        {
+            Change(
+                claimed,
+                """
+                state = CASE WHEN attempts - $5 >= $6 THEN 'failed' ELSE 'waiting' END, attempts = attempts - $5, run = NULL,
+                lease_until = NULL, not_before = clock_timestamp() + make_interval(secs => $7), said = $8
+                """,
+                counts ? 0 : 1,
+                MostAttempts,
+                wait.TotalSeconds,
+                Short(said)
+            );
+            Tell();
+        }
+    }
+
+    /// <summary>A part that would fail again however often it is tried.</summary>
+    public void Fail(ClaimedPart claimed, string said)
+    {
+        lock (_one)
+        {
+            Change(claimed, "state = 'failed', run = NULL, lease_until = NULL, said = $5", Short(said));
+        }
+    }
+
+    /// <summary>A job that cannot be issued as it was given: no part of it is begun again.</summary>
+    public void Refuse(ClaimedPart claimed, string said)
+    {
+        ArgumentNullException.ThrowIfNull(claimed);
+        lock (_one)
+        {
+            using var transaction = Connection.BeginTransaction();
+            if (!Change(claimed, "state = 'done', run = NULL, lease_until = NULL"))
+                return;
+            Connection.Execute(
+                $"UPDATE {WorkTables.Schema}.job SET state = 'refused', said = $2 WHERE number = $1",
+                claimed.Part.Job,
+                Short(said)
+            );
+            Tell();
+            transaction.Commit();
+        }
+    }
+
+    /// <summary>The visits are decided and remembered: the job is divided into its parts.</summary>
+    /// <param name="claimed">Stage 0.</param>
+    /// <param name="version">Version of the program that decided.</param>
+    /// <param name="decided">What was decided.</param>
+    /// <param name="parts">The parts of the stages after it; at least one, and of the last stage one alone.</param>
+    /// <param name="said">Sentences for the user, a line each.</param>
+    /// <returns>False where the claim was lost.</returns>
+    public bool Divide(ClaimedPart claimed, string version, DecidedJob decided, IReadOnlyList<JobPart> parts, string said)
+    {
+        ArgumentNullException.ThrowIfNull(claimed);
+        ArgumentNullException.ThrowIfNull(decided);
+        ArgumentNullException.ThrowIfNull(parts);
+        lock (_one)
+        {
+            using var transaction = Connection.BeginTransaction();
+            if (!Change(claimed, "state = 'done', run = NULL, lease_until = NULL"))
+                return false;
+            Connection.Execute(
+                $"""
+                UPDATE {WorkTables.Schema}.job SET state = 'decided', version = $2, visits = $3, visit_order = $4, seen = $5, said = $6
+                WHERE number = $1
+                """,
+                claimed.Part.Job,
+                version,
+                decided.Visits.ToArray(),
+                decided.Order.ToArray(),
+                decided.Seen,
+                Short(said)
+            );
+            Connection.Execute(
+                $"INSERT INTO {WorkTables.Schema}.part (job, stage, slice, slices) SELECT $1, * FROM unnest($2, $3, $4)",
+                claimed.Part.Job,
+                parts.Select(p => p.Stage).ToArray(),
+                parts.Select(p => p.Slice).ToArray(),
+                parts.Select(p => p.Slices).ToArray()
+            );
+            Tell();
+            transaction.Commit();
+            return true;
+        }
+    }
+
+    /// <summary>A part is done; with the last one the job is, and its files are no longer kept here.</summary>
+    /// <returns>False where the claim was lost: whoever has the part now finds its documents issued.</returns>
+    public bool Finish(ClaimedPart claimed, PartResult result)
+    {
+        ArgumentNullException.ThrowIfNull(claimed);
+        ArgumentNullException.ThrowIfNull(result);
+        var job = claimed.Part.Job;
+        lock (_one)
+        {
+            using var transaction = Connection.BeginTransaction();
+            if (
+                !Change(
+                    claimed,
+                    "state = 'done', run = NULL, lease_until = NULL, documents = $5, issued_before = $6, refused = $7, said = $8",
+                    result.Documents.ToArray(),
+                    result.IssuedBefore,
+                    result.Refused,
+                    Short(result.Said)
+                )
+            )
+                return false;
+            if (
+                Connection.Execute(
+                    $"""
+                    UPDATE {WorkTables.Schema}.job SET state = 'done' WHERE number = $1
+                    AND $2 = (SELECT max(stage) FROM {WorkTables.Schema}.part WHERE job = $1)
+                    """,
+                    job,
+                    claimed.Part.Stage
+                ) > 0
+            )
+                Connection.Execute($"DELETE FROM {WorkTables.Schema}.file WHERE job = $1", job);
+            Tell();
+            transaction.Commit();
+            return true;
+        }
+    }
+
+    private bool Change(ClaimedPart claimed, string change, params object?[] values) =>
+        Connection.Execute(
+            $"""
+            UPDATE {WorkTables.Schema}.part SET {change} WHERE job = $1 AND stage = $2 AND slice = $3 AND run = $4 AND state = 'running'
+            """,
+            [claimed.Part.Job, claimed.Part.Stage, claimed.Part.Slice, _run.Run, .. values]
+        ) == 1;
+
+    /// <summary>What is said has to fit: the documents and the register say the rest.</summary>
+    private static string Short(string said) => said.Length <= 20_000 ? said : said[..20_000] + "\n…";
+}
