@@ -40,7 +40,7 @@ public sealed class KilledWorkerTests : WorkplaceOfWork
             Begin();
         while (!work.IsIdle(CurrentVersion))
         {
-            await Task.Delay(TimeSpan.FromSeconds(random.Next(5, 60)), TestContext.Current.CancellationToken);
+            await SomeAreIssuedAsync(work, random, most: items / 6);
             foreach (var worker in _workers.Where(w => !w.HasExited).OrderBy(_ => random.Next()).Take(2).ToList())
             {
                 worker.Kill();
@@ -55,6 +55,15 @@ public sealed class KilledWorkerTests : WorkplaceOfWork
             $"{2 * items} documents, {kills} workers killed, {voided} numbers void, {clock.Elapsed.TotalMinutes:0.0} minutes"
         );
         Assert.True(kills > 0);
+    }
+
+    /// <summary>Waits for some more documents, a minute or two at most, and then a little longer: until nobody knows which moment.</summary>
+    private async Task SomeAreIssuedAsync(SharedWork work, Random random, int most)
+    {
+        var (clock, enough) = (Stopwatch.StartNew(), CountIssued() + random.Next(1, most + 1));
+        while (CountIssued() < enough && clock.Elapsed < TimeSpan.FromSeconds(300) && !work.IsIdle(CurrentVersion))
+            await Task.Delay(TimeSpan.FromMilliseconds(200), TestContext.Current.CancellationToken);
+        await Task.Delay(TimeSpan.FromMilliseconds(random.Next(1500)), TestContext.Current.CancellationToken);
     }
 
     private static string CurrentVersion => typeof(ExamDocs.UseCases.Commands.DoWork).Assembly.GetName().Version!.ToString(3);

@@ -79,10 +79,25 @@ public sealed class SharedWorkTests : WorkplaceOfWork
         }
         Assert.Null(work.Claim(Version, Long));
         Assert.Equal(JobState.Failed, work.Listed(job)!.State);
-        Assert.Equal("it was begun 5 times, and each time its worker was gone before the end", Assert.Single(work.Listed(job)!.Said));
+        Assert.Equal("it was begun 5 times, and each time its worker was gone before a document came out", Assert.Single(work.Listed(job)!.Said));
         Assert.True(work.IsIdle(Version));
         Assert.True(work.Retry(job));
         Assert.Equal(1, work.Claim(Version, Long)!.Attempts);
+    }
+
+    [Fact]
+    public void A_part_that_goes_on_each_time_may_be_begun_as_often_as_it_takes()
+    {
+        using var work = Work();
+        work.Enqueue(AJob());
+        for (var attempt = 0; attempt < 2 * SharedWork.MostAttempts; attempt++)
+        {
+            using var killed = SharedWork.Open(Database);
+            var claimed = killed.Claim(Version, Long);
+            Assert.NotNull(claimed);
+            killed.Advance(claimed);
+        }
+        Assert.Equal(2, work.Claim(Version, Long)!.Attempts);
     }
 
     [Fact]

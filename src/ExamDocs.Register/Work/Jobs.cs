@@ -51,7 +51,7 @@ public sealed record JobPart(int Job, int Stage, int Slice, int Slices);
 
 /// <summary>A part that this worker has taken; its claim holds until its lease ends.</summary>
 /// <param name="Part">The part.</param>
-/// <param name="Attempts">How often it was begun, this time included.</param>
+/// <param name="Attempts">How often it was begun since a document of it came out last, this time included.</param>
 public sealed record ClaimedPart(JobPart Part, int Attempts);
 
 /// <summary>What came of a part.</summary>

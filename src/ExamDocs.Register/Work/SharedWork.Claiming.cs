@@ -74,7 +74,7 @@ public sealed partial class SharedWork
             WHERE state = 'running' AND (lease_until < clock_timestamp() OR run = ANY($3))
             """,
             MostAttempts,
-            FormattableString.Invariant($"it was begun {MostAttempts} times, and each time its worker was gone before the end"),
+            FormattableString.Invariant($"it was begun {MostAttempts} times, and each time its worker was gone before a document came out"),
             gone
         );
     }
@@ -86,6 +86,15 @@ public sealed partial class SharedWork
         lock (_one)
         {
             return Change(claimed, "lease_until = clock_timestamp() + make_interval(secs => $5)", lease.TotalSeconds);
+        }
+    }
+
+    /// <summary>A document of the part came out: the attempts before this one were not in vain, and no longer count.</summary>
+    public void Advance(ClaimedPart claimed)
+    {
+        lock (_one)
+        {
+            Change(claimed, "attempts = 1");
         }
     }
 

@@ -13,7 +13,7 @@ namespace ExamDocs.Register.Work;
 /// </summary>
 public sealed partial class SharedWork : IDisposable
 {
-    /// <summary>How often a part is begun, at most, before it counts as failed; our own choice.</summary>
+    /// <summary>How often a part is begun, at most, without a document coming out, before it counts as failed; our own choice.</summary>
     public const int MostAttempts = 5;
 
     private const string Channel = "examdocs_work";

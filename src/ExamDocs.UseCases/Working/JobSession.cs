@@ -100,16 +100,17 @@ internal sealed class JobSession : IAsyncDisposable
         IReadOnlyList<string> left = claimed.Attempts > 1 ? _run.Register.Recover() : [];
         return claimed.Part.Stage == JobStages.Last(stored.Visits.Count)
             ? (await EndAsync(stored, remarks), null)
-            : await PrintAsync(claimed.Part, stored, left, cancellation);
+            : await PrintAsync(claimed, stored, left, cancellation);
     }
 
     private async Task<(PartResult? Result, string? Failure)> PrintAsync(
-        JobPart part,
+        ClaimedPart claimed,
         DecidedJob stored,
         IReadOnlyList<string> left,
         CancellationToken cancellation
     )
     {
+        var part = claimed.Part;
         var place = stored.Order[JobStages.Printed(part.Stage).Visit];
         var (input, composition) = Named(place);
         var ended = EndedLines.Of(_run.Register, stored.Visits[place], input.Visit!);
@@ -118,6 +119,7 @@ internal sealed class JobSession : IAsyncDisposable
             prints.Know(JobRefusal.Read(_work.RefusedBefore(part.Job, part.Stage)));
         var before = (prints.Documents.Count, prints.Refused.Count, prints.Unprintable.Count, prints.Remarks.Count);
         var jobs = IssueDocuments.Wanted(composition, ended, _inputs.Request).Where(j => JobStages.IsIn(j, part)).ToList();
+        prints.JobDone = OnFirstIssued(before.Item1, () => _work.Advance(claimed));
         if (await _run.PrintAsync(jobs, cancellation) is { } failure)
             return (null, failure);
         var documents = prints.Documents.Skip(before.Item1).ToList();
@@ -136,6 +138,18 @@ internal sealed class JobSession : IAsyncDisposable
             ),
             null
         );
+    }
+
+    private Action OnFirstIssued(int before, Action advance)
+    {
+        var isTold = false;
+        return () =>
+        {
+            if (isTold || !_run.Prints.Documents.Skip(before).Any(d => d.IssuedNow))
+                return;
+            isTold = true;
+            advance();
+        };
     }
 
     private async Task<PartResult> EndAsync(DecidedJob stored, int remarks)
