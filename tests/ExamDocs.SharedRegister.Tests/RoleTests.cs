@@ -160,9 +160,12 @@ public sealed class RoleTests : Workplace
         return role;
     }
 
-    private static string GrantsOfThePage()
+    private static string GrantsOfThePage() => GrantsOf("shared-register.md");
+
+    /// <summary>The statements of a page, word for word.</summary>
+    internal static string GrantsOf(string name)
     {
-        var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", "shared-register.md"));
+        var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", name));
         const string fence = "```sql\n";
         var start = page.IndexOf(fence, StringComparison.Ordinal) + fence.Length;
         return page[start..page.IndexOf("```", start, StringComparison.Ordinal)];

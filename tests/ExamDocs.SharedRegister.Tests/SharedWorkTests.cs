@@ -79,7 +79,10 @@ public sealed class SharedWorkTests : WorkplaceOfWork
         }
         Assert.Null(work.Claim(Version, Long));
         Assert.Equal(JobState.Failed, work.Listed(job)!.State);
-        Assert.Equal("it was begun 5 times, and each time its worker was gone before a document came out", Assert.Single(work.Listed(job)!.Said));
+        Assert.Equal(
+            "it was begun 5 times, and each time its worker was gone before a document came out",
+            Assert.Single(work.Listed(job)!.Said)
+        );
         Assert.True(work.IsIdle(Version));
         Assert.True(work.Retry(job));
         Assert.Equal(1, work.Claim(Version, Long)!.Attempts);

@@ -53,7 +53,8 @@ internal static class EnqueueCommand
         {
             if (result.GetResult(Sign) is not null)
                 result.AddError(
-                    "--sign does not go with work: whoever works holds nobody's key. Sign on the machine that has the key: examdocs issue --sign"
+                    "--sign does not go with work: whoever works holds nobody's key. Sign on the machine that has the key: examdocs issue "
+                        + "--sign"
                 );
         });
         command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));

@@ -32,7 +32,7 @@ public sealed record WorkLine(int Number, string Title, string AskedBy, Instant 
             JobState.Waiting => $"waits: {Done(job)}",
             JobState.Running when job.Parts == 0 => "is being decided",
             JobState.Running => $"is being printed: {Done(job)}",
-            JobState.Failed => FormattableString.Invariant($"has failed: {Done(job)}; examdocs work retry {job.Number} begins it again"),
+            JobState.Failed => $"has failed: {Done(job)}; examdocs work retry begins it again",
             JobState.Done => $"is done: {Count(job)}",
             JobState.Refused => "was refused",
             _ => $"was taken back: {Count(job)}",

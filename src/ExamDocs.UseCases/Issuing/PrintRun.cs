@@ -111,7 +111,7 @@ internal sealed class PrintRun : IAsyncDisposable
         // What is held back has no copy: there is nothing that it could be a copy of.
         if (
             job.Copy is { } copy
-            && await IssueAsync(LikeIt(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)), job), cancellation)
+            && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)).Like(job), cancellation)
                 is ({ } copied, _)
         )
             _documents.Add(copied with { CopyOf = issued.Document.Number });
@@ -161,14 +161,6 @@ internal sealed class PrintRun : IAsyncDisposable
         return await SettledAsync(print, outcome, cancellation);
     }
 
-    private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) =>
-        job with
-        {
-            Language = other.Language,
-            Letterhead = other.Letterhead,
-            Signer = other.Signer,
-        };
-
     private Issued Placed(IssuedDocument document, DocumentJob job, bool issuedNow) =>
         new(document, issuedNow) { FileName = _files?.Put(document, job) ?? document.FileName, Job = job };
 
@@ -190,7 +182,7 @@ internal sealed class PrintRun : IAsyncDisposable
         }
         foreach (var (item, text) in left.Refused)
             _heldBack.TellOfOne(job, rule, item.Item.Id, text);
-        return await IssueAsync(LikeIt(rest, job), cancellation);
+        return await IssueAsync(rest.Like(job), cancellation);
     }
 
     private async Task<Browser> BrowserAsync() => _browser ?? (_ownBrowser ??= await Browser.StartAsync());

@@ -4,8 +4,8 @@ using System.Globalization;
 namespace ExamDocs.UseCases.Outputs;
 
 /// <summary>
-/// A folder of this process alone, readable by its user alone, for files that came from elsewhere and are read like a user's own. It is gone
-/// when it is disposed; what a killed process left, the next one takes away.
+/// A folder of this process alone, readable by its user alone, for files that came from elsewhere and are read like a user's own. It is
+/// gone when it is disposed; what a killed process left, the next one takes away.
 /// </summary>
 internal sealed class TemporaryFolder : IDisposable
 {

@@ -1,7 +1,5 @@
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Identity;
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Register.Model;
 using ExamDocs.Register.Work;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
@@ -25,12 +23,12 @@ internal sealed class JobSession : IAsyncDisposable
     private readonly RegisteredRun _run;
     private readonly Dictionary<int, (CheckedInput Input, Composition Composition)> _named = [];
     private readonly HashSet<int> _knows = [];
-    private readonly IReadOnlyList<(string? Reference, string? Employer, string Sha256)> _versions;
+    private readonly JobVersions _versions;
     private DecideRun? _decided;
     private DecidedJob? _stored;
 
     private JobSession(SharedWork work, Job job, JobInputs inputs, RegisteredRun run) =>
-        (_work, _job, _inputs, _run, _versions) = (work, job, inputs, run, [.. DecideRun.Versions(inputs.Read)]);
+        (_work, _job, _inputs, _run, _versions) = (work, job, inputs, run, new(work, job, inputs.Read, run.Register));
 
     /// <param name="work">Where the job is.</param>
     /// <param name="number">Number of the job.</param>
@@ -72,7 +70,7 @@ internal sealed class JobSession : IAsyncDisposable
     /// <exception cref="JobRefusedException">Another version of a visit was recorded since the job was asked for.</exception>
     public (DecidedJob Decided, IReadOnlyList<JobPart> Parts, string Said) Decide()
     {
-        RequireNoneSince();
+        _versions.RequireNoneSince();
         var decided = _decided = _run.Remember(_inputs.Read);
         var order = decided.InOrder().ToList();
         _stored = new([.. decided.Numbers.Select(n => n.Visit)], order, decided.Seen);
@@ -94,7 +92,7 @@ internal sealed class JobSession : IAsyncDisposable
         if (stored.Visits.Count != _inputs.Read.Count || stored.Order.Count != stored.Visits.Count)
             throw new JobRefusedException("its visits are no longer those that were decided");
         _decided ??= _run.Again(_inputs.Read, stored.Visits, stored.Seen);
-        RequireLatest(stored);
+        _versions.RequireLatest(stored);
         // What a worker left that was killed at this very part would keep its documents from being begun.
         var remarks = _run.Remarks.Count;
         IReadOnlyList<string> left = claimed.Attempts > 1 ? _run.Register.Recover() : [];
@@ -163,7 +161,7 @@ internal sealed class JobSession : IAsyncDisposable
         return new PartResult([], 0, "[]", Lines([.. _run.Remarks.Skip(remarks)]));
     }
 
-    /// <summary>Decided once more when it is first printed, since it names the documents of the visits before it, which are out now.</summary>
+    /// <summary>Decided once more when it is first printed: it names the documents of the visits before it, which are out now.</summary>
     private (CheckedInput Input, Composition Composition) Named(int place)
     {
         if (!_named.TryGetValue(place, out var named))
@@ -173,43 +171,6 @@ internal sealed class JobSession : IAsyncDisposable
         }
         return named;
     }
-
-    /// <summary>
-    /// To store this version of a visit now would make it the latest: it must not take the place of one that somebody recorded after the
-    /// job was asked for. Those of jobs asked for before are earlier ones.
-    /// </summary>
-    private void RequireNoneSince()
-    {
-        foreach (var version in _versions)
-        {
-            var since = VersionsOf(version)
-                .Where(v => v.Visit > _job.KnownUpTo && !string.Equals(v.Sha256, version.Sha256, StringComparison.Ordinal))
-                .Select(v => v.Visit)
-                .ToList();
-            if (since.Count > 0 && since.Except(_work.StoredByEarlierJobs(_job.Number, since)).Any())
-                throw Overtaken(version.Reference);
-        }
-    }
-
-    private void RequireLatest(DecidedJob stored)
-    {
-        foreach (var (place, version) in _versions.Index())
-        {
-            if (VersionsOf(version).Any(v => v.Visit > stored.Visits[place]))
-                throw Overtaken(version.Reference);
-        }
-    }
-
-    private IEnumerable<RememberedVisit> VersionsOf((string? Reference, string? Employer, string Sha256) version) =>
-        version.Reference is { } reference
-            ? _run.Register.Visits.OfReference(reference).Where(v => FirmName.MayBeSame(v.Employer, version.Employer))
-            : [];
-
-    private static JobRefusedException Overtaken(string? reference) =>
-        new(
-            $"another version of {reference} was recorded after this job was asked for, and holds now; what is issued of this one stays "
-                + "in the register. Ask for it again if it is to be issued all the same"
-        );
 
     private IEnumerable<string> Findings(CheckedInput input)
     {

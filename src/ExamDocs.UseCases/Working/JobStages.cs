@@ -22,7 +22,8 @@ internal enum PrintStage
 
 /// <summary>
 /// Into which parts a job is divided: stage 0 decides, three stages print for each visit in the order of their days, the last takes back
-/// what corrected records no longer justify. A slice is told by a document's kind and items, so that each belongs to one slice whoever asks.
+/// what corrected records no longer justify. A slice is told by a document's kind and items, so that each belongs to one slice whoever
+/// asks.
 /// </summary>
 internal static class JobStages
 {
