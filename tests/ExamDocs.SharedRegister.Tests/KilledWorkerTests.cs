@@ -57,7 +57,7 @@ public sealed class KilledWorkerTests : WorkplaceOfWork
         Assert.True(kills > 0);
     }
 
-    /// <summary>Waits for some more documents, a minute or two at most, and then a little longer: until nobody knows which moment.</summary>
+    /// <summary>Waits for some more documents, some minutes at most, and then a little longer.</summary>
     private async Task SomeAreIssuedAsync(SharedWork work, Random random, int most)
     {
         var (clock, enough) = (Stopwatch.StartNew(), CountIssued() + random.Next(1, most + 1));

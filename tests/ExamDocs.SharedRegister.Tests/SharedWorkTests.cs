@@ -166,7 +166,8 @@ public sealed class SharedWorkTests : WorkplaceOfWork
         {
             connection.Execute(
                 """
-                INSERT INTO examdocs_work.job (title, visit_references, options, as_of, known_up_to) VALUES ('', '{}', '{}', '2026-05-12', 0);
+                INSERT INTO examdocs_work.job (title, visit_references, options, as_of, known_up_to)
+                VALUES ('', '{}', '{}', '2026-05-12', 0);
                 INSERT INTO examdocs_work.part (job, stage, slice, slices) VALUES (2, 0, 0, 1)
                 """
             );
@@ -212,7 +213,8 @@ public sealed class SharedWorkTests : WorkplaceOfWork
         );
         Assert.Throws<PostgresException>(() =>
             connection.Execute(
-                "INSERT INTO examdocs_work.job (title, visit_references, options, as_of, known_up_to) VALUES ('', '{}', repeat('x', 200000), '2026-05-12', 0)"
+                "INSERT INTO examdocs_work.job (title, visit_references, options, as_of, known_up_to) "
+                    + "VALUES ('', '{}', repeat('x', 200000), '2026-05-12', 0)"
             )
         );
     }

@@ -7,7 +7,7 @@ using NodaTime;
 
 namespace ExamDocs.SharedRegister.Tests;
 
-/// <summary>The program as a worker: what was put on the list is issued as <c>issue</c> does it, once, and what cannot be is said.</summary>
+/// <summary>The program as a worker: what was put on the list is issued as <c>issue</c> does it, once; what cannot be is said.</summary>
 public sealed class WorkCommandTests : WorkplaceOfWork
 {
     private readonly Examdocs _examdocs = new();

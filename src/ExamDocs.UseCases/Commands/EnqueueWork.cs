@@ -79,11 +79,11 @@ public static class EnqueueWork
     {
         var files = new GatherFiles();
         var options = Gather(request, files);
-        using var inputs = JobInputs.Of(options, files.Files, request.RegisterPath, request.Today);
+        using var inputs = JobInputs.Of(options, files.Files);
         using var register = DocumentRegister.OpenToRead(request.RegisterPath, request.Today);
         var latest = register.Visits.Latest;
         var read = inputs.Read;
-        var found = DecideRun.Check(read, register, request.Today, inputs.Request.Rules);
+        var found = DecideRun.Check(read, register, request.Today, inputs.Rules);
         var references = read.SelectMany(r => Folded.Keys(r.Read.Record!.Visit.Reference));
         var number = work.Enqueue(
             new JobToEnqueue(Title(request, read), options.ToJson(), request.Today)

@@ -47,7 +47,9 @@ public sealed record WorkLine(int Number, string Title, string AskedBy, Instant 
         + (job.IssuedBefore > 0 ? FormattableString.Invariant($", {job.IssuedBefore} of them issued before") : "");
 }
 
-/// <summary>Tells what waits, runs and failed of the jobs that machines share, and begins again or takes back what somebody names.</summary>
+/// <summary>
+/// Tells what waits, runs and failed of the jobs that machines share, and begins again or takes back what somebody names.
+/// </summary>
 public static class ListWork
 {
     /// <summary>How many jobs at an end are listed.</summary>

@@ -1,6 +1,6 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register.Work;
-using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
@@ -14,23 +14,24 @@ internal sealed class JobInputs : IDisposable
 
     private JobInputs() { }
 
-    /// <summary>What a user would ask for who had the files here.</summary>
-    public IssueRequest Request { get; private set; } = null!;
+    /// <summary>The categories and regimes that its records can name.</summary>
+    public KnownRules Rules { get; private set; } = KnownRules.BuiltIn;
+
+    /// <summary>What is to be issued, as asked for.</summary>
+    public WantedDocuments Wanted { get; private set; } = null!;
 
     public IReadOnlyList<ReadVisits> Read { get; private set; } = [];
 
     /// <param name="options">How it is to be issued.</param>
     /// <param name="files">Its files.</param>
-    /// <param name="place">The register.</param>
-    /// <param name="asOf">The day of issue.</param>
     /// <exception cref="JobRefusedException">Something of it cannot be used.</exception>
-    public static JobInputs Of(JobOptions options, IReadOnlyList<JobFile> files, string place, LocalDate asOf)
+    public static JobInputs Of(JobOptions options, IReadOnlyList<JobFile> files)
     {
         var inputs = new JobInputs();
         try
         {
             inputs.LayOut(files);
-            inputs.ReadAll(options, place, asOf);
+            inputs.ReadAll(options);
             return inputs;
         }
         catch
@@ -60,7 +61,7 @@ internal sealed class JobInputs : IDisposable
         }
     }
 
-    private void ReadAll(JobOptions options, string place, LocalDate asOf)
+    private void ReadAll(JobOptions options)
     {
         var rules = options.Rules is { } folder ? ReadRules.From(_folder.At(folder)) : new RulesRead(KnownRules.BuiltIn, []);
         Require(rules.Rules is not null, rules.Faults);
@@ -75,19 +76,8 @@ internal sealed class JobInputs : IDisposable
             SystemClock.Instance.GetCurrentInstant()
         );
         Require(style.Style is not null, style.Faults);
-        Request = new IssueRequest
-        {
-            Inputs = [.. options.Inputs.Select(_folder.At)],
-            OutFolder = "",
-            RegisterPath = place,
-            Today = asOf,
-            Rules = rules.Rules!,
-            Style = style.Style!,
-            PerItem = options.PerItem,
-            Only = options.Only is { } kind ? [kind] : [],
-            Reason = options.Reason,
-        };
-        Read = ReadVisits.From(Request.Inputs, Request.Rules, new VisitPhotos());
+        (Rules, Wanted) = (rules.Rules!, new(style.Style!, options.PerItem, options.Only is { } kind ? [kind] : []));
+        Read = ReadVisits.From([.. options.Inputs.Select(_folder.At)], Rules, new VisitPhotos());
         Require(
             Read.All(v => v.Unreadable is null),
             [.. Read.Where(v => v.Unreadable is not null).Select(v => $"{v.Path}: {v.Unreadable}")]

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using ExamDocs.UseCases.Commands;
+using ExamDocs.Templates;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 
@@ -66,7 +66,7 @@ internal sealed record JobOptions
         Inputs.Count is > 0 and <= MostInputs
         && Inputs.Append(Rules ?? "x").Append(Letterhead ?? "x").All(TemporaryFolder.IsPlain)
         && ReadPrintStyle.Languages.Contains(Language, StringComparer.Ordinal)
-        && (Only is null || IssueDocuments.Kinds.Contains(Only, StringComparer.Ordinal))
+        && (Only is null || DocumentTypes.All.Any(t => string.Equals(t.Kind, Only, StringComparison.Ordinal)))
         && Reason is not { Length: > MostLetters }
         && ReadPrintStyle.ObjectionToReading(ReadFromMetres, SignFactor) is null;
 }

@@ -1,7 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Register.Work;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
@@ -38,11 +37,11 @@ internal sealed class JobSession : IAsyncDisposable
     public static JobSession Open(SharedWork work, int number, string place, Browser browser)
     {
         var job = work.Find(number) ?? throw new JobRefusedException("it is no longer there");
-        var inputs = JobInputs.Of(JobOptions.Read(job.Options), FilesOf(work, number), place, job.AsOf);
+        var options = JobOptions.Read(job.Options);
+        var inputs = JobInputs.Of(options, FilesOf(work, number));
         try
         {
-            var request = inputs.Request;
-            return new(work, job, inputs, RegisteredRun.Open(place, null, request.Today, request.Rules, request.Reason, browser));
+            return new(work, job, inputs, RegisteredRun.Open(place, null, job.AsOf, inputs.Rules, options.Reason, browser));
         }
         catch
         {
@@ -74,10 +73,10 @@ internal sealed class JobSession : IAsyncDisposable
         var decided = _decided = _run.Remember(_inputs.Read);
         var order = decided.InOrder().ToList();
         _stored = new([.. decided.Numbers.Select(n => n.Visit)], order, decided.Seen);
-        var composed = decided.Inputs.Select(i => IssueDocuments.Composed(i, _inputs.Request)).ToList();
+        var composed = decided.Inputs.Select(_inputs.Wanted.ComposedOf).ToList();
         var parts = JobStages.Parts(
             _job.Number,
-            [.. order.Select(place => (IReadOnlyList<DocumentJob>)[.. composed[place].Jobs.Where(_inputs.Request.Wants)])]
+            [.. order.Select(place => (IReadOnlyList<DocumentJob>)[.. composed[place].Jobs.Where(_inputs.Wanted.Wants)])]
         );
         var refused = composed.SelectMany(c => c.Refused).Select(JobRefusal.Sentence);
         return (_stored, parts, Lines([.. _run.Remarks, .. decided.Inputs.SelectMany(Findings), .. refused]));
@@ -116,7 +115,7 @@ internal sealed class JobSession : IAsyncDisposable
         if (stage is PrintStage.DueLabels && _knows.Add(part.Stage))
             prints.Know(JobRefusal.Read(_work.RefusedBefore(part.Job, part.Stage)));
         var before = (prints.Documents.Count, prints.Refused.Count, prints.Unprintable.Count, prints.Remarks.Count);
-        var jobs = IssueDocuments.Wanted(composition, ended, _inputs.Request).Where(j => JobStages.IsIn(j, part)).ToList();
+        var jobs = _inputs.Wanted.Of(composition, ended).Where(j => JobStages.IsIn(j, part)).ToList();
         prints.JobDone = OnFirstIssued(before.Item1, () => _work.Advance(claimed));
         if (await _run.PrintAsync(jobs, cancellation) is { } failure)
             return (null, failure);
@@ -152,7 +151,7 @@ internal sealed class JobSession : IAsyncDisposable
 
     private async Task<PartResult> EndAsync(DecidedJob stored, int remarks)
     {
-        if (_inputs.Request.Only.Count == 0)
+        if (_inputs.Wanted.Only.Count == 0)
         {
             foreach (var place in stored.Order)
                 Named(place);
@@ -167,7 +166,7 @@ internal sealed class JobSession : IAsyncDisposable
         if (!_named.TryGetValue(place, out var named))
         {
             var input = _run.Name(_decided!, place);
-            _named[place] = named = (input, IssueDocuments.Composed(input, _inputs.Request));
+            _named[place] = named = (input, _inputs.Wanted.ComposedOf(input));
         }
         return named;
     }
