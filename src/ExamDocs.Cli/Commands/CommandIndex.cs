@@ -19,6 +19,7 @@ internal static class CommandIndex
         ("spares", SparesCommand.Create),
         ("teach", TeachCommand.Create),
         ("pack", PackCommand.Create),
+        ("work", WorkCommand.Create),
         ("register", RegisterCommand.Create),
         ("models", ModelsCommand.Create),
         ("criteria", CriteriaCommand.Create),

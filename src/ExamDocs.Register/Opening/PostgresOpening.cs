@@ -27,6 +27,16 @@ internal static class PostgresOpening
             PostgresTables.Recognise(register);
         });
 
+    /// <summary>A connection beside that of a register which is there and of this version, for what is kept beside it.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static PostgresRegister OpenForWork(string address) => Connected(address, register =>
+        {
+            EndLostSessionsSoon(register.Connection);
+            if (!PostgresTables.IsThere(register.Connection))
+                throw new RegisterRefusedException($"There is no register at {register.Place} yet (docs/shared-register.md).");
+            PostgresTables.Recognise(register);
+        });
+
     /// <summary>Whether there is a register in the database.</summary>
     /// <inheritdoc cref="Open"/>
     public static bool IsThere(string address)

@@ -42,7 +42,7 @@ public static class IssueDocuments
         var failure = await run.IssueAsync(
             read,
             (input, ended) => Compose(input, ended, request, refused, steps),
-            input => Composed(input, request).Jobs.Count(request.Wants),
+            input => request.Wanted.ComposedOf(input).Jobs.Count(request.Wanted.Wants),
             steps,
             cancellation
         );
@@ -59,14 +59,11 @@ public static class IssueDocuments
         var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
         if (!isReadable)
             return new IssueResult(inputs, [], [], [], [], null);
-        var compositions = inputs.Select(i => Composed(i, request)).ToList();
-        return compositions.Exists(c => c.Jobs.Any(request.Wants))
+        var compositions = inputs.Select(request.Wanted.ComposedOf).ToList();
+        return compositions.Exists(c => c.Jobs.Any(request.Wanted.Wants))
             ? null
             : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
     }
-
-    private static Composition Composed(CheckedInput input, IssueRequest request) =>
-        ComposeDocuments.Of(input.Visit!, request.PerItem, request.Style.Reading, input.Photos.Of);
 
     private static IReadOnlyList<DocumentJob> Compose(
         CheckedInput input,
@@ -76,11 +73,11 @@ public static class IssueDocuments
         RunSteps steps
     )
     {
-        var composition = Composed(input, request);
+        var composition = request.Wanted.ComposedOf(input);
         List<Refusal> here = [.. composition.Refused, .. ended.Refused];
         refused.AddRange(here);
         steps.Refuse(here.Count);
-        return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
+        return [.. request.Wanted.Of(composition, ended)];
     }
 
     private static async Task<IssueResult> RecordAsync(

@@ -50,5 +50,5 @@ public sealed record IssueRequest
     /// <summary>Told how far it is; null for nobody.</summary>
     public Action<RunProgress>? Progress { get; init; }
 
-    internal bool Wants(DocumentJob job) => Only.Count == 0 ? !job.Type.IsOnRequest : Only.Contains(job.Type.Kind, StringComparer.Ordinal);
+    internal WantedDocuments Wanted => new(Style, PerItem, Only);
 }

@@ -1,4 +1,5 @@
 using ExamDocs.Register;
+using ExamDocs.Register.Work;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -17,11 +18,13 @@ public sealed record RegisterFacts(string Place, string Identity, LocalDate Kept
         return Of(register);
     }
 
-    /// <summary>Makes a register where there is none.</summary>
+    /// <summary>Makes a register where there is none; on a server with its list of work.</summary>
     /// <exception cref="IOException">There is one already, or none can be made.</exception>
     public static RegisterFacts Create(string place, LocalDate today)
     {
         using var register = DocumentRegister.Create(place, today);
+        if (SharedWork.CanBeAt(place))
+            SharedWork.Make(place);
         return Of(register);
     }
 

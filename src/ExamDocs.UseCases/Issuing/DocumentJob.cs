@@ -54,6 +54,15 @@ internal sealed record DocumentJob(
             Signer = style.Signer,
         };
 
+    /// <summary>The same as another is printed.</summary>
+    public DocumentJob Like(DocumentJob other) =>
+        this with
+        {
+            Language = other.Language,
+            Letterhead = other.Letterhead,
+            Signer = other.Signer,
+        };
+
     /// <summary>Whether reports were asked for one by one.</summary>
     public bool PerItem { get; init; }
 

@@ -36,12 +36,7 @@ internal sealed class EndedLines
         return
             job.Type == DocumentTypes.Report
             && job.Without?.Invoke(job.LeftOut with { Items = [.. job.LeftOut.Items, .. ended] }) is { } rest
-            ? rest with
-            {
-                Language = job.Language,
-                Letterhead = job.Letterhead,
-                Signer = job.Signer,
-            }
+            ? rest.Like(job)
             : null;
     }
 }

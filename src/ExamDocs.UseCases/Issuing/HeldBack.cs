@@ -21,6 +21,9 @@ internal sealed class HeldBack
     /// <summary>Items whose document was held back for that.</summary>
     public IReadOnlyList<Refusal> Refused => _refused;
 
+    /// <summary>Takes over what was held back where the rest of the visit was printed, so that nothing rests on it here.</summary>
+    public void Know(IEnumerable<Refusal> elsewhere) => _refused.AddRange(elsewhere);
+
     /// <summary>Says something once, however often it is found.</summary>
     public void Remark(string sentence)
     {

@@ -60,6 +60,12 @@ internal sealed class PrintRun : IAsyncDisposable
     /// <inheritdoc cref="HeldBack.Refused"/>
     public IReadOnlyList<Refusal> Refused => _heldBack.Refused;
 
+    /// <summary>What stopped it before the last job; null where nothing did.</summary>
+    public Exception? StoppedBy { get; private set; }
+
+    /// <inheritdoc cref="HeldBack.Know"/>
+    public void Know(IEnumerable<Refusal> elsewhere) => _heldBack.Know(elsewhere);
+
     /// <returns>Why it stopped before the last job; null where it did not.</returns>
     /// <exception cref="OperationCanceledException">It was cancelled; what was in hand is issued.</exception>
     public async Task<string?> RunAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
@@ -72,6 +78,7 @@ internal sealed class PrintRun : IAsyncDisposable
         // A register that no longer holds what it should is not a reason to run again, and stops the whole command.
         catch (Exception e) when (RunFailure.Is(e) && e is not InvalidDataException)
         {
+            StoppedBy = e;
             return RunFailure.Sentence(e);
         }
     }
@@ -104,7 +111,7 @@ internal sealed class PrintRun : IAsyncDisposable
         // What is held back has no copy: there is nothing that it could be a copy of.
         if (
             job.Copy is { } copy
-            && await IssueAsync(LikeIt(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)), job), cancellation)
+            && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)).Like(job), cancellation)
                 is ({ } copied, _)
         )
             _documents.Add(copied with { CopyOf = issued.Document.Number });
@@ -154,14 +161,6 @@ internal sealed class PrintRun : IAsyncDisposable
         return await SettledAsync(print, outcome, cancellation);
     }
 
-    private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) =>
-        job with
-        {
-            Language = other.Language,
-            Letterhead = other.Letterhead,
-            Signer = other.Signer,
-        };
-
     private Issued Placed(IssuedDocument document, DocumentJob job, bool issuedNow) =>
         new(document, issuedNow) { FileName = _files?.Put(document, job) ?? document.FileName, Job = job };
 
@@ -183,7 +182,7 @@ internal sealed class PrintRun : IAsyncDisposable
         }
         foreach (var (item, text) in left.Refused)
             _heldBack.TellOfOne(job, rule, item.Item.Id, text);
-        return await IssueAsync(LikeIt(rest, job), cancellation);
+        return await IssueAsync(rest.Like(job), cancellation);
     }
 
     private async Task<Browser> BrowserAsync() => _browser ?? (_ownBrowser ??= await Browser.StartAsync());

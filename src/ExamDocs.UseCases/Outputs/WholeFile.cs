@@ -6,7 +6,7 @@ namespace ExamDocs.UseCases.Outputs;
 
 /// <summary>
 /// Writes a file whole or not at all. Only <see cref="OutputGuard"/> and <see cref="OwnFile"/> may call it: what has the name already is
-/// theirs to judge.
+/// theirs to judge; and <see cref="TemporaryFolder"/>, which has a folder to itself.
 /// </summary>
 internal static class WholeFile
 {

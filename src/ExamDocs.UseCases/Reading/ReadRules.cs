@@ -59,6 +59,13 @@ public static partial class ReadRules
         return new RulesRead(faults.Count == 0 ? rules : null, faults);
     }
 
+    /// <summary>The files of a folder of rules, each with its name there, steps divided by /.</summary>
+    internal static IEnumerable<(string Name, string Path)> FilesOf(string folder) =>
+        Files(folder, "regimes")
+            .Concat(Files(folder, "categories"))
+            .Select(f => ($"{f.Kind}/{Path.GetFileName(f.Path)}", f.Path))
+            .Concat(File.Exists(Path.Combine(folder, HeadingsFile)) ? new[] { (HeadingsFile, Path.Combine(folder, HeadingsFile)) } : []);
+
     private static IEnumerable<string> Placed(string path, IReadOnlyList<string> faults) =>
         faults.Select(fault => fault.StartsWith('/') ? $"{path}#{fault}" : $"{path}: {fault}");
 

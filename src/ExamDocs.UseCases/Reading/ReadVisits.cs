@@ -53,7 +53,7 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
     }
 
     /// <summary>The folder that names of photos are relative to: that of the record's file, or the folder of files itself.</summary>
-    private static string FolderOf(string path) =>
+    internal static string FolderOf(string path) =>
         Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
 
     /// <summary>The key that inputs of one visit share; null for an input that no other can belong to.</summary>

@@ -95,6 +95,39 @@ internal sealed class DecideRun
     }
 
     /// <summary>
+    /// Decides visits that are stored already with what was known then, so that it comes out as it did, whatever was stored since; stores
+    /// nothing.
+    /// </summary>
+    /// <param name="read">What was read.</param>
+    /// <param name="register">Where they are stored.</param>
+    /// <param name="asOf">The day on which they are determined.</param>
+    /// <param name="rules">The categories and regimes they can name.</param>
+    /// <param name="numbers">Their numbers in the register, in the order read.</param>
+    /// <param name="seen">The last visit that could be known when they were decided.</param>
+    public static DecideRun Again(
+        IReadOnlyList<ReadVisits> read,
+        DocumentRegister register,
+        LocalDate asOf,
+        KnownRules? rules,
+        IReadOnlyList<int> numbers,
+        int seen
+    )
+    {
+        var run = new DecideRun(read, asOf, rules) { Numbers = [.. numbers.Select(n => (n, false))], _seen = seen };
+        run.Decide(new RegisterKnowledge(register, seen));
+        return run;
+    }
+
+    /// <summary>The last visit that could be known when they were decided; 0 where they are not stored.</summary>
+    public int Seen => _seen;
+
+    /// <summary>Reference, employer and SHA-256 of each readable visit, in the order read.</summary>
+    public static IEnumerable<(string? Reference, string? Employer, string Sha256)> Versions(IReadOnlyList<ReadVisits> read) =>
+        read.Where(r => r.Unreadable is null)
+            .Select(r => (r.Read.Record!.Visit, ToDecide(r.Read.Record!, r.Read.Findings).Key))
+            .Select(v => (v.Visit.Reference, v.Visit.Employer?.Name, v.Key));
+
+    /// <summary>
     /// What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.
     /// </summary>
     /// <param name="register">Where they are stored.</param>

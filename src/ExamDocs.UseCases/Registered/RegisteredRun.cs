@@ -96,18 +96,13 @@ internal sealed class RegisteredRun : IAsyncDisposable
     )
     {
         steps.Begin(RunStage.Checking);
-        var decided = DecideRun.Remember(read, Register, _today, _rules);
-        _inputs = [.. decided.Inputs];
-        _remarks.AddRange(decided.Remarks(Register));
+        var decided = Remember(read);
         var before = _inputs.Select(expected).ToList();
         steps.Begin(RunStage.Printing, before.Sum());
         Prints.JobDone = () => steps.Next(Prints.Refused.Count);
         foreach (var n in decided.InOrder())
         {
-            _inputs[n] = decided.Naming(Register, n);
-            var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
-            _corrections.Take(visit, number, _inputs[n].Photos.Of);
-            var jobs = compose(_inputs[n], EndedLines.Of(Register, number, visit));
+            var jobs = compose(Name(decided, n), EndedLines.Of(Register, decided.Numbers[n].Visit, _inputs[n].Visit!));
             steps.Expect(jobs.Count - before[n]);
             if (await PrintAsync(jobs, cancellation) is { } failure)
                 return failure;
@@ -116,8 +111,37 @@ internal sealed class RegisteredRun : IAsyncDisposable
         return null;
     }
 
+    /// <summary>Decides what was read, and stores it.</summary>
+    /// <param name="read">Readable inputs.</param>
+    public DecideRun Remember(IReadOnlyList<ReadVisits> read)
+    {
+        var decided = DecideRun.Remember(read, Register, _today, _rules);
+        _inputs = [.. decided.Inputs];
+        _remarks.AddRange(decided.Remarks(Register));
+        return decided;
+    }
+
+    /// <summary>Decides again what is stored already, in the same way.</summary>
+    /// <inheritdoc cref="DecideRun.Again"/>
+    public DecideRun Again(IReadOnlyList<ReadVisits> read, IReadOnlyList<int> numbers, int seen)
+    {
+        var decided = DecideRun.Again(read, Register, _today, _rules, numbers, seen);
+        _inputs = [.. decided.Inputs];
+        return decided;
+    }
+
+    /// <summary>A visit that is about to be issued, naming the documents of the visits before it, which are out.</summary>
+    /// <param name="decided">The visits of the run.</param>
+    /// <param name="place">Its place among the inputs.</param>
+    public CheckedInput Name(DecideRun decided, int place)
+    {
+        _inputs[place] = decided.Naming(Register, place);
+        _corrections.Take(_inputs[place].Visit!, decided.Numbers[place].Visit, _inputs[place].Photos.Of);
+        return _inputs[place];
+    }
+
     /// <summary>A run that is stopped finishes the documents in hand, so that no number is void for it.</summary>
-    private async Task<string?> PrintAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
+    public async Task<string?> PrintAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
     {
         try
         {
@@ -131,10 +155,12 @@ internal sealed class RegisteredRun : IAsyncDisposable
     }
 
     /// <summary>Takes back documents that the corrected records no longer justify.</summary>
-    public async Task TakeBackAsync() =>
-        _remarks.AddRange(
-            await _corrections.TakeBackAsync(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))
-        );
+    public Task TakeBackAsync() => TakeBackAsync(Prints.Documents.Select(d => d.Document.Number));
+
+    /// <inheritdoc cref="TakeBackAsync()"/>
+    /// <param name="standing">Numbers of the documents that the records gave now, or before and still give.</param>
+    public async Task TakeBackAsync(IEnumerable<string> standing) =>
+        _remarks.AddRange(await _corrections.TakeBackAsync(standing.ToHashSet(StringComparer.Ordinal)));
 
     public async ValueTask DisposeAsync()
     {

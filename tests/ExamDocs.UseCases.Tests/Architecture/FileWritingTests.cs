@@ -26,7 +26,14 @@ public sealed partial class FileWritingTests
         "src/ExamDocs.Workbench/Endpoints/VisitEndpoints.cs",
     ];
 
-    private static readonly string[] CallersOfWholeFile = ["OutputFolder.cs", "OutputGuard.cs", "OwnFile.cs", "WholeFile.cs"];
+    private static readonly string[] CallersOfWholeFile =
+    [
+        "OutputFolder.cs",
+        "OutputGuard.cs",
+        "OwnFile.cs",
+        "TemporaryFolder.cs",
+        "WholeFile.cs",
+    ];
 
     [Fact]
     public void Files_are_written_in_these_places_and_no_others() =>

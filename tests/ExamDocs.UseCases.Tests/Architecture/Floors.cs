@@ -25,6 +25,7 @@ internal static class Floors
         ["Files", "Storage"],
         ["Rows"],
         ["Opening"],
+        ["Work"],
         ["Checking"],
         ["Merging"],
         [FolderArrows.Top],
