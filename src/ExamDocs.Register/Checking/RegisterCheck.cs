@@ -16,10 +16,11 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
     private readonly RegisterDatabase _database = rows.Database;
     private readonly List<string> _faults = [];
     private readonly List<string> _notes = [];
+    private readonly List<object?[]> _places = [];
 
     public RegisterCheckResult Run()
     {
-        var (again, documents) = (new DecidedAgain(rows.Visits, request), new DocumentsCheck(_database, rows.Documents));
+        var (again, documents) = (new DecidedAgain(rows.Visits, request), new DocumentsCheck(_database, rows.Documents, rows.Contents));
         using (_database.BeginReading())
         {
             var remembered = new VisitsCheck(_database, request.Read);
@@ -28,8 +29,10 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
             Look("the log", () => Logged(documents, remembered));
             Look("the sequences", Gaps);
             Look("the documents", documents.Faults);
+            Look("the places", Places);
             Look("the visits", remembered.Faults);
         }
+        Look("the documents", documents.Missing);
         // What is decided again is never changed, so that nobody has to wait for it.
         Look("the outcomes", again.Faults);
         return new(_faults, [.. _notes, .. again.Notes])
@@ -82,6 +85,8 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
                 if (entry.Position != positions[row])
                     faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
                 own = entry.What is LogEntry.RegisterWord ? entry : own;
+                if (entry.Place is { } place)
+                    _places.Add([entry.Position, entry.What, place, StoredDay.Of(entry.Day)]);
                 documents.Add(entry);
                 faults.AddRange(remembered.Add(entry));
             }
@@ -107,6 +112,15 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
                 "the log"
             );
     }
+
+    private IEnumerable<string> Places() =>
+        RawRows.Differences(
+            "Where documents are kept",
+            "content_place",
+            _database.Connection.Raw("SELECT position, word, place, day FROM content_place ORDER BY position"),
+            _places,
+            "the log"
+        );
 
     /// <summary>A guard that was taken away is noted; a trigger that is not ours may do anything, and is a fault.</summary>
     private List<string> Guarded()
