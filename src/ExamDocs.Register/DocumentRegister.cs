@@ -126,6 +126,13 @@ public sealed partial class DocumentRegister : IDisposable
         return new ContentMove(Rows, ContentAddress.Read(to)).Run();
     }
 
+    /// <summary>How many documents are issued, current or not, and how many visits are remembered.</summary>
+    public (long Documents, long Visits) Counted() =>
+        (
+            Rows.Database.Connection.Number("SELECT count(*) FROM document WHERE state = 'issued'"),
+            Rows.Database.Connection.Number("SELECT count(*) FROM visit")
+        );
+
     /// <summary>What the log holds by now, to be kept elsewhere: it shows later whether the log was cut or rewritten.</summary>
     /// <returns>Null while the log is empty.</returns>
     public Checkpoint? Checkpoint() => Rows.Log.Latest();

@@ -8,29 +8,44 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Checking;
 
 /// <summary>
-/// Whether a register is sound. It goes through the log once, then through the documents and the visits one at a time; of those
-/// gone through a line each is kept. What cannot be read is something wrong, and stops nothing else from being looked at.
+/// Whether a register is sound. It goes through the log once, then through the documents and the visits a few at a time, and keeps none
+/// of them in memory. What cannot be read is something wrong, and stops nothing else from being looked at.
 /// </summary>
-internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
+internal sealed class RegisterCheck
 {
-    private readonly RegisterDatabase _database = rows.Database;
+    private readonly RegisterRows _rows;
+    private readonly RegisterCheckRequest _request;
+    private readonly RegisterDatabase _database;
     private readonly List<string> _faults = [];
     private readonly List<string> _notes = [];
-    private readonly List<object?[]> _places = [];
+    private readonly LoggedEntries _entries = new();
+    private readonly CheckedLog _log;
+
+    public RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
+    {
+        (_rows, _database, _request) = (rows, rows.Database, request);
+        _log = new(rows.Log, request, _entries);
+    }
 
     public RegisterCheckResult Run()
     {
-        var (again, documents) = (new DecidedAgain(rows.Visits, request), new DocumentsCheck(_database, rows.Documents, rows.Contents));
+        using var entries = _entries;
+        var again = new DecidedAgain(_rows.Visits, _request, IsSince ? _log.Remembered : null);
+        var documents = new DocumentsCheck(_database, _rows.Documents, _rows.Contents, entries);
+        var visits = new VisitsCheck(_database, _request.Read, entries);
         using (_database.BeginReading())
         {
-            var remembered = new VisitsCheck(_database, request.Read);
-            Look("the database", _database.Damage);
+            // Every page of it is read for that.
+            if (!IsSince)
+                Look("the database", _database.Damage);
             Look("the guards", Guarded);
-            Look("the log", () => Logged(documents, remembered));
+            Look("the log", () => _log.Faults().Concat(Own()));
             Look("the sequences", Gaps);
-            Look("the documents", documents.Faults);
+            Look("the documents", () => documents.Faults(IsSince));
             Look("the places", Places);
-            Look("the visits", remembered.Faults);
+            Look("the visits", () => visits.Faults(IsSince));
+            if (IsSince)
+                Look("the tables", Counted);
         }
         Look("the documents", documents.Missing);
         // What is decided again is never changed, so that nobody has to wait for it.
@@ -41,7 +56,28 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
             DecidedOtherwise = again.Notes.Count,
             OfVisits = again.OfVisits,
             OfDocuments = documents.OfDocuments,
+            Log = _faults.Count == 0 && _rows.Log.Latest() is { } latest ? new Checkpoint(latest.Origin, _log.Log.Size, _log.Log.Root()) : null,
         };
+    }
+
+    private bool IsSince => _request.Since is not null;
+
+    /// <summary>What is not in the log at all is found by no entry: the log and the tables must have as many.</summary>
+    private IEnumerable<string> Counted()
+    {
+        foreach (
+            var (what, stored, logged) in new[]
+            {
+                ("documents issued or void", "document WHERE state <> 'pending'", _log.Documents),
+                ("visits", "visit", _log.Visits),
+            }
+        )
+        {
+            if (_database.Connection.Number($"SELECT count(*) FROM {stored}") is var count && count != logged)
+                yield return FormattableString.Invariant(
+                    $"There are {count} {what}, and {logged} in the log: check all of the register, without --since."
+                );
+        }
     }
 
     /// <summary>Each part by itself: what breaks one is a fault like any other, and the rest is still looked at.</summary>
@@ -66,36 +102,9 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
         }
     }
 
-    private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
+    private IEnumerable<string> Own()
     {
-        var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, rows.Log.Checkpoints());
-        var said = LogCheck.Run(
-            rows.Log.Stream()
-                .Select(row =>
-                {
-                    positions.Add(row.Position);
-                    return (ReadOnlyMemory<byte>)row.Entry;
-                }),
-            kept,
-            request.Kept,
-            (row, entry) =>
-            {
-                if (entry is null)
-                    return;
-                if (entry.Position != positions[row])
-                    faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
-                own = entry.What is LogEntry.RegisterWord ? entry : own;
-                if (entry.Place is { } place)
-                    _places.Add([entry.Position, entry.What, place, StoredDay.Of(entry.Day)]);
-                documents.Add(entry);
-                faults.AddRange(remembered.Add(entry));
-            }
-        );
-        return [.. said, .. faults, .. Own(own, positions.Count)];
-    }
-
-    private IEnumerable<string> Own(LogEntry? own, long entries)
-    {
+        var (own, entries) = (_log.Own, _log.Log.Size);
         var stored = _database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
         return
             stored is [var row]
@@ -118,7 +127,7 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
             "Where documents are kept",
             "content_place",
             _database.Connection.Raw("SELECT position, word, place, day FROM content_place ORDER BY position"),
-            _places,
+            _log.Places,
             "the log"
         );
 
