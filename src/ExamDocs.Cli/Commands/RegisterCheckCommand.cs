@@ -33,7 +33,8 @@ internal static class RegisterCheckCommand
 
     private static readonly Option<string?> Save = new("--save")
     {
-        Description = "Writes a file for --since of a later check, where nothing is wrong. Keep it where nobody who can write the register can.",
+        Description =
+            "Writes a file for --since of a later check, where nothing is wrong. Keep it where nobody who can write the register can.",
         HelpName = "FILE",
     };
 
@@ -56,7 +57,11 @@ internal static class RegisterCheckCommand
             return ExitCode.Refused;
         if (CommonOptions.KnownRules(parsed) is not { } rules || RegisterCommand.Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        var (save, json, guard) = (parsed.GetValue(Save), parsed.GetValue(Json), OutputOptions.Guard(parsed, Save, Json).For([], place.Place));
+        var (save, json, guard) = (
+            parsed.GetValue(Save),
+            parsed.GetValue(Json),
+            OutputOptions.Guard(parsed, Save, Json).For([], place.Place)
+        );
         guard.Require(save, json);
         var found = CheckRegister.Run(place.Place, kept, before, rules, CommonOptions.Today());
         if (save is not null && found.File is { } file)

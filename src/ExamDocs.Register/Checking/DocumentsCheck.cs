@@ -12,7 +12,6 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     /// <summary>Documents that are read with a few statements for all of them.</summary>
     private const int AtOnce = 200;
 
-
     private readonly ContentCheck _contents = new(database, contents);
     private readonly DocumentAsLogged _asLogged = new(database);
     private readonly List<(string Number, string Words)> _ofDocuments = [];
@@ -87,13 +86,13 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     {
         for (var numbers = logged.Next("", visits: false, AtOnce); numbers.Count > 0; numbers = logged.Next("", visits: false, AtOnce))
         {
-            var rows = database
+            var there = database
                 .Connection.Raw(
                     $"SELECT number, letter, year, sequence FROM document WHERE number IN {database.Values("$1")}",
                     JsonSerializer.Serialize(numbers)
                 )
                 .ToLookup(r => r[0].Value, StringComparer.Ordinal);
-            yield return [.. numbers.Select(n => rows[n].FirstOrDefault() ?? [("number", n)])];
+            yield return [.. numbers.Select(n => there[n].FirstOrDefault() ?? [("number", n)])];
         }
     }
 

@@ -49,8 +49,7 @@ internal sealed class LoggedEntries : IDisposable
     public bool Has(string about) => _scratch.Number("SELECT EXISTS (SELECT 1 FROM entry WHERE about = $1)", about) == 1;
 
     /// <summary>Whether of a document or visit only what happened to it later is here.</summary>
-    public bool LacksBeginnings =>
-        _scratch.Number("SELECT EXISTS (SELECT 1 FROM entry GROUP BY about HAVING sum(comes) = 0)") == 1;
+    public bool LacksBeginnings => _scratch.Number("SELECT EXISTS (SELECT 1 FROM entry GROUP BY about HAVING sum(comes) = 0)") == 1;
 
     /// <summary>The entries about some, in the order of the log; they are not here any more then.</summary>
     public ILookup<string, LogEntry> Take(IEnumerable<string> about)

@@ -11,41 +11,32 @@ namespace ExamDocs.Register.Checking;
 /// Whether a register is sound. It goes through the log once, then through the documents and the visits a few at a time, and keeps none
 /// of them in memory. What cannot be read is something wrong, and stops nothing else from being looked at.
 /// </summary>
-internal sealed class RegisterCheck
+internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
 {
-    private readonly RegisterRows _rows;
-    private readonly RegisterCheckRequest _request;
-    private readonly RegisterDatabase _database;
+    private readonly RegisterDatabase _database = rows.Database;
     private readonly List<string> _faults = [];
     private readonly List<string> _notes = [];
-    private readonly LoggedEntries _entries = new();
-    private readonly CheckedLog _log;
-
-    public RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
-    {
-        (_rows, _database, _request) = (rows, rows.Database, request);
-        _log = new(rows.Log, request, _entries);
-    }
 
     public RegisterCheckResult Run()
     {
-        using var entries = _entries;
-        var again = new DecidedAgain(_rows.Visits, _request, IsSince ? _log.Remembered : null);
-        var documents = new DocumentsCheck(_database, _rows.Documents, _rows.Contents, entries);
-        var visits = new VisitsCheck(_database, _request.Read, entries);
+        using var entries = new LoggedEntries();
+        var log = new CheckedLog(rows.Log, request, entries);
+        var again = new DecidedAgain(rows.Visits, request, IsSince ? log.Remembered : null);
+        var documents = new DocumentsCheck(_database, rows.Documents, rows.Contents, entries);
+        var visits = new VisitsCheck(_database, request.Read, entries);
         using (_database.BeginReading())
         {
             // Every page of it is read for that.
             if (!IsSince)
                 Look("the database", _database.Damage);
             Look("the guards", Guarded);
-            Look("the log", () => _log.Faults().Concat(Own()));
+            Look("the log", () => log.Faults().Concat(Own(log)));
             Look("the sequences", Gaps);
             Look("the documents", () => documents.Faults(IsSince));
-            Look("the places", Places);
+            Look("the places", () => Places(log));
             Look("the visits", () => visits.Faults(IsSince));
             if (IsSince)
-                Look("the tables", Counted);
+                Look("the tables", () => Counted(log));
         }
         Look("the documents", documents.Missing);
         // What is decided again is never changed, so that nobody has to wait for it.
@@ -56,20 +47,21 @@ internal sealed class RegisterCheck
             DecidedOtherwise = again.Notes.Count,
             OfVisits = again.OfVisits,
             OfDocuments = documents.OfDocuments,
-            Log = _faults.Count == 0 && _rows.Log.Latest() is { } latest ? new Checkpoint(latest.Origin, _log.Log.Size, _log.Log.Root()) : null,
+            Log =
+                _faults.Count == 0 && rows.Log.Latest() is { } latest ? new Checkpoint(latest.Origin, log.Log.Size, log.Log.Root()) : null,
         };
     }
 
-    private bool IsSince => _request.Since is not null;
+    private bool IsSince => request.Since is not null;
 
     /// <summary>What is not in the log at all is found by no entry: the log and the tables must have as many.</summary>
-    private IEnumerable<string> Counted()
+    private IEnumerable<string> Counted(CheckedLog log)
     {
         foreach (
             var (what, stored, logged) in new[]
             {
-                ("documents issued or void", "document WHERE state <> 'pending'", _log.Documents),
-                ("visits", "visit", _log.Visits),
+                ("documents issued or void", "document WHERE state <> 'pending'", log.Documents),
+                ("visits", "visit", log.Visits),
             }
         )
         {
@@ -102,9 +94,9 @@ internal sealed class RegisterCheck
         }
     }
 
-    private IEnumerable<string> Own()
+    private IEnumerable<string> Own(CheckedLog log)
     {
-        var (own, entries) = (_log.Own, _log.Log.Size);
+        var (own, entries) = (log.Own, log.Log.Size);
         var stored = _database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
         return
             stored is [var row]
@@ -122,12 +114,12 @@ internal sealed class RegisterCheck
             );
     }
 
-    private IEnumerable<string> Places() =>
+    private IEnumerable<string> Places(CheckedLog log) =>
         RawRows.Differences(
             "Where documents are kept",
             "content_place",
             _database.Connection.Raw("SELECT position, word, place, day FROM content_place ORDER BY position"),
-            _log.Places,
+            log.Places,
             "the log"
         );
 

@@ -39,7 +39,9 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         }
         if (onlyLogged)
             yield break;
-        foreach (var fault in Others("What visits ended", "line_end", _ends).Concat(Others("Visits of other registers", "merged_visit", _merged)))
+        foreach (
+            var fault in Others("What visits ended", "line_end", _ends).Concat(Others("Visits of other registers", "merged_visit", _merged))
+        )
             yield return fault;
     }
 

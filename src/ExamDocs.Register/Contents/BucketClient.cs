@@ -59,8 +59,9 @@ internal static class BucketClient
         return answer switch
         {
             { ErrorCode: "NoSuchBucket" } => "there is no such bucket",
+            // There was no answer at all.
+            _ when (int)answer.StatusCode == 0 => Cause(answer),
             { StatusCode: HttpStatusCode.Forbidden or HttpStatusCode.Unauthorized } => $"its keys are wrong or not enough ({code})",
-            { StatusCode: 0 } => Cause(answer),
             { StatusCode: >= HttpStatusCode.InternalServerError } => $"the service failed ({code})",
             _ => $"the service refused ({code})",
         };

@@ -70,7 +70,7 @@ public static class CheckpointFile
 
     private static CheckpointReading Read(JsonElement json, string format)
     {
-        if (json.ValueKind is not JsonValueKind.Object || Text(json, "format") != format)
+        if (json.ValueKind is not JsonValueKind.Object || !string.Equals(Text(json, "format"), format, StringComparison.Ordinal))
             return Refused($"It is not a checkpoint file: its format is not {format}.");
         var faults = json.EnumerateObject()
             .Where(m => m.Name is not ("format" or "body" or "day" or "signature"))

@@ -33,7 +33,11 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     public IEnumerable<RememberedVisit> Stream()
     {
         const string AtOnce = " LIMIT 200";
-        for (var lot = Visits("visit.visit >= $1", int.MinValue, AtOnce); lot.Count > 0; lot = Visits("visit.visit > $1", lot[^1].Visit, AtOnce))
+        for (
+            var lot = Visits("visit.visit >= $1", int.MinValue, AtOnce);
+            lot.Count > 0;
+            lot = Visits("visit.visit > $1", lot[^1].Visit, AtOnce)
+        )
         {
             foreach (var visit in lot)
                 yield return visit;

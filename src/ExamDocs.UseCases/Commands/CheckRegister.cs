@@ -35,8 +35,12 @@ public static class CheckRegister
     }
 
     private static string NotLookedAt(Checkpoint since, LocalDate? day) =>
-        FormattableString.Invariant($"Not looked at again were the rows, documents and outcomes of the first {since.Size} entries of the log, ")
-        + FormattableString.Invariant($"which a check of {day:uuuu-MM-dd} found sound, nor the pages of the database: only that the log still ")
+        FormattableString.Invariant(
+            $"Not looked at again were the rows, documents and outcomes of the first {since.Size} entries of the log, "
+        )
+        + FormattableString.Invariant(
+            $"which a check of {day:uuuu-MM-dd} found sound, nor the pages of the database: only that the log still "
+        )
         + "begins as it did then. What was changed there since is found by a check without --since, and when it is used.";
 
     /// <param name="register">Opened.</param>

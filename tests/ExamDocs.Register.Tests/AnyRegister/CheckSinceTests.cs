@@ -24,7 +24,10 @@ public sealed class CheckSinceTests : Workplace
         ByHand($"UPDATE content SET bytes = {Empty} WHERE number = $1", late);
         ByHand("UPDATE outcome SET outcome = 'fit-until' WHERE visit = 3");
         Assert.Equal(
-            [$"The register no longer holds {late} as it was issued.", "Visit 3: outcome of outcome is \"fit-until\", the log gives \"fit\"."],
+            [
+                $"The register no longer holds {late} as it was issued.",
+                "Visit 3: outcome of outcome is \"fit-until\", the log gives \"fit\".",
+            ],
             Check(register, since).Faults
         );
 
@@ -57,7 +60,9 @@ public sealed class CheckSinceTests : Workplace
         Issue(register, "late");
         TakeAwayGuard(guard);
         ByHand(change);
-        Assert.Contains(Check(register, since).Faults, f => f.Contains("The exported checkpoint of ", StringComparison.Ordinal) || f.StartsWith("The log was cut", StringComparison.Ordinal));
+        Assert.Contains(Check(register, since).Faults, f =>
+            f.Contains("The exported checkpoint of ", StringComparison.Ordinal) || f.StartsWith("The log was cut", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -83,12 +88,19 @@ public sealed class CheckSinceTests : Workplace
             INSERT INTO visit (visit, sha256, stored_on, record) SELECT 9, sha256, stored_on, record FROM visit WHERE visit = 1
             """
         );
-        Assert.Equal("There are 3 visits, and 2 in the log: check all of the register, without --since.", Assert.Single(Check(register, since).Faults));
+        Assert.Equal(
+            "There are 3 visits, and 2 in the log: check all of the register, without --since.",
+            Assert.Single(Check(register, since).Faults)
+        );
         ByHand("DELETE FROM visit WHERE visit = 9");
         TakeAwayGuard("what_is_issued_or_void_stays_so");
         TakeAwayGuard("what_was_taken_stays_so");
         ByHand("UPDATE document SET state = 'pending' WHERE number = 'R-2026-000001'");
-        Assert.StartsWith("There are 2 documents issued or void, and 3 in the log", Assert.Single(Check(register, since).Faults), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "There are 2 documents issued or void, and 3 in the log",
+            Assert.Single(Check(register, since).Faults),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
