@@ -1,6 +1,5 @@
 using System.Net;
 using System.Security.Cryptography;
-using System.Text;
 using Amazon.Runtime;
 using Amazon.S3;
 using Amazon.S3.Model;
@@ -15,12 +14,6 @@ namespace ExamDocs.Register.Contents;
 /// </summary>
 internal sealed class BucketStore(ContentAddress address) : ContentStore(address)
 {
-    /// <summary>Says what the bucket is used for, and shows that it can be written.</summary>
-    internal const string Marker = "examdocs-documents.txt";
-
-    private const string MarkerText =
-        "Documents of an ExamDocs register, each under the SHA-256 of its bytes. Change, add and delete nothing here.\n";
-
     private readonly BucketPlace _bucket = address.Bucket();
     private readonly Lock _once = new();
     private AmazonS3Client? _client;
@@ -28,10 +21,13 @@ internal sealed class BucketStore(ContentAddress address) : ContentStore(address
 
     public override bool Locks => Mode is not null;
 
-    public override void Prepare()
+    public override void Prepare(string register)
     {
         _ = Locks;
-        Put(Marker, Encoding.UTF8.GetBytes(MarkerText), null);
+        var marker = MarkerOf(register);
+        Put(Marker, marker, null);
+        if (Find(Marker) is not { } there || !marker.AsSpan().SequenceEqual(there))
+            throw OfAnother();
     }
 
     public override void Put(string sha256, byte[] bytes, LocalDate? keepUntil)

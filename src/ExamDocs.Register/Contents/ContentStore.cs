@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
 using NodaTime;
@@ -10,12 +12,16 @@ namespace ExamDocs.Register.Contents;
 /// </summary>
 internal abstract class ContentStore(ContentAddress address)
 {
+    /// <summary>Name of what says what the place is; writing it shows that it can be written.</summary>
+    internal const string Marker = "examdocs-documents.txt";
+
     /// <summary>Its address, without any key.</summary>
     public string Place { get; } = address.Text;
 
     /// <summary>Makes a place ready that is to be used from now on, and shows that it can be written.</summary>
-    /// <exception cref="ContentStoreException">It cannot be reached or written.</exception>
-    public abstract void Prepare();
+    /// <param name="register">Identity of the register: what one has here, another must not drop.</param>
+    /// <exception cref="ContentStoreException">It cannot be reached or written, or is another register's.</exception>
+    public abstract void Prepare(string register);
 
     /// <summary>Whether it can keep what is written from being deleted until a day.</summary>
     /// <exception cref="ContentStoreException">It cannot be reached.</exception>
@@ -40,6 +46,46 @@ internal abstract class ContentStore(ContentAddress address)
     /// <summary>Whether the bytes of a hash are there, compared.</summary>
     /// <exception cref="ContentStoreException">It cannot be reached or read, or other bytes are there.</exception>
     public bool Has(string sha256) => Find(sha256) is { } found && (IsSound(found, sha256) ? true : throw OtherBytes(sha256));
+
+    protected static byte[] MarkerOf(string register) =>
+        Encoding.UTF8.GetBytes(
+            $"Documents of the ExamDocs register {register}, each under the SHA-256 of its bytes. Change, add and delete nothing here.\n"
+        );
+
+    protected ContentStoreException OfAnother() =>
+        new($"{Place} has the documents of another register, as {Marker} there says. Name another folder, or another prefix.");
+
+    /// <summary>
+    /// Whether another address leads to the same place, by whatever name or link: what is written here for a moment is found there.
+    /// </summary>
+    /// <exception cref="ContentStoreException">One of them cannot be reached.</exception>
+    public bool IsSameAs(ContentStore other)
+    {
+        var sign = RandomNumberGenerator.GetBytes(32);
+        var name = Sha256Hex.Of(sign);
+        Put(name, sign, null);
+        try
+        {
+            return other.Find(name) is not null;
+        }
+        finally
+        {
+            TryDelete(name);
+        }
+    }
+
+    /// <summary>Where it may write and not delete, a few bytes stay that nobody refers to.</summary>
+    private void TryDelete(string name)
+    {
+        try
+        {
+            Delete(name);
+        }
+        catch (ContentStoreException)
+        {
+            // Said above.
+        }
+    }
 
     public static bool IsSound(byte[] bytes, string sha256) => string.Equals(Sha256Hex.Of(bytes), sha256, StringComparison.Ordinal);
 

@@ -1,4 +1,3 @@
-using System.Text;
 using ExamDocs.Register.Files;
 using ExamDocs.Register.Model;
 using NodaTime;
@@ -11,20 +10,20 @@ namespace ExamDocs.Register.Contents;
 /// </summary>
 internal sealed class FolderStore(ContentAddress address) : ContentStore(address)
 {
-    /// <summary>Says what the folder is.</summary>
-    internal const string Marker = "examdocs-documents.txt";
-
-    private const string MarkerText =
-        "Documents of an ExamDocs register, each under the SHA-256 of its bytes. Change, add and delete nothing here.\n";
-
     private readonly string _folder = address.Folder!;
 
-    public override void Prepare() => Doing("written", () =>
+    public override void Prepare(string register) => Doing("written", () =>
         {
             Directory.CreateDirectory(_folder);
-            if (!File.Exists(Path.Combine(_folder, Marker)))
-                DurableFile.PublishBesideOthers(_folder, Marker, Encoding.UTF8.GetBytes(MarkerText));
-            return true;
+            FolderSync.Flush(Path.GetDirectoryName(_folder) ?? _folder);
+            try
+            {
+                return DurableFile.PublishBesideOthers(_folder, Marker, MarkerOf(register));
+            }
+            catch (DocumentFileConflictException)
+            {
+                throw OfAnother();
+            }
         });
 
     public override void Put(string sha256, byte[] bytes, LocalDate? keepUntil)

@@ -26,7 +26,7 @@ public sealed class CheckSinceTests : Workplace
         Assert.Equal(
             [
                 $"The register no longer holds {late} as it was issued.",
-                "Visit 3: outcome of outcome is \"fit-until\", the log gives \"fit\".",
+                "Visit 3: outcome of outcome is \"fit-until\", the log gives \"withdraw\".",
             ],
             Check(register, since).Faults
         );

@@ -119,11 +119,38 @@ public sealed class ContentFolderTests : Workplace
         Parallel.For(0, 12, _ =>
         {
             var store = new FolderStore(ContentAddress.Read($"folder:{Kept}"));
-            store.Prepare();
+            store.Prepare("a register");
             store.Put(Sha256Hex.Of(bytes), bytes, null);
             Assert.True(store.Has(Sha256Hex.Of(bytes)));
         });
         Assert.Equal(2, Directory.GetFiles(Kept, "*", SearchOption.AllDirectories).Length);
+    }
+
+    [Fact]
+    public void Another_name_of_the_same_folder_drops_nothing()
+    {
+        using var register = InFolder();
+        var document = Issue(register, "a");
+        Directory.CreateSymbolicLink($"{Kept}-link", Kept);
+        var moved = register.MoveContent($"folder:{Kept}-link");
+        Assert.Equal((0, 0, 0), (moved.Copied, moved.Faults.Count, moved.Stayed.Count));
+        Assert.Equal($"folder:{Kept}-link", register.ContentPlace);
+        Assert.Equal(Pdf("a"), register.Content(document));
+        Assert.Equal(2, Directory.GetFiles(Kept, "*", SearchOption.AllDirectories).Length);
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public void The_folder_of_another_register_is_refused()
+    {
+        using var register = Open();
+        new FolderStore(ContentAddress.Read($"folder:{Kept}")).Prepare("another");
+        Assert.Contains(
+            "has the documents of another register",
+            Assert.Throws<ContentStoreException>(() => register.MoveContent($"folder:{Kept}")).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("database", register.ContentPlace);
     }
 
     [Theory]

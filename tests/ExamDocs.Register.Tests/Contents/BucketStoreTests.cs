@@ -210,6 +210,22 @@ public sealed class BucketStoreTests : Workplace
         Assert.False(_bucket.Objects.ContainsKey(KeyOf("a")));
     }
 
+    [Fact]
+    public void Another_address_of_the_same_bucket_drops_nothing()
+    {
+        using var register = InBucket("a");
+        var moved = register.MoveContent($"{_bucket.Address}&region=eu-west-2");
+        Assert.Equal((0, 0, 0), (moved.Copied, moved.Faults.Count, moved.Stayed.Count));
+        Assert.Equal(2, _bucket.Objects.Count);
+        Assert.Equal(Pdf("a"), register.Content(register.FindIssued("a")!));
+        using var other = DocumentRegister.Open(Path.Combine(Root, "other.db"));
+        Assert.Contains(
+            "has the documents of another register",
+            Assert.Throws<ContentStoreException>(() => other.MoveContent(_bucket.Address)).Message,
+            StringComparison.Ordinal
+        );
+    }
+
     private static string KeyOf(string job) => $"kit/documents/{Sha256Hex.Of(Pdf(job))}";
 
     private DocumentRegister InBucket(string job)
