@@ -1,5 +1,6 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Checking;
+using ExamDocs.Register.Contents;
 using ExamDocs.Register.Files;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Merging;
@@ -91,12 +92,46 @@ public sealed partial class DocumentRegister : IDisposable
         return DurableFile.Publish(full, document.FileName, Content(document));
     }
 
-    /// <summary>The bytes of an issued document, as issued.</summary>
+    /// <summary>The bytes of an issued document, as issued, wherever they are kept.</summary>
+    /// <exception cref="InvalidDataException">They are missing, or are not those that were issued.</exception>
+    /// <exception cref="ContentStoreException">Where they are kept cannot be reached.</exception>
     public byte[] Content(IssuedDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return Rows.Documents.Content(document.Number, document.Sha256);
+        return Rows.Contents.Of(document.Number, document.Sha256);
     }
+
+    /// <summary>Where the bytes of documents are kept from now on: database, folder:PATH or s3://bucket/prefix.</summary>
+    public string ContentPlace => Rows.Contents.Current();
+
+    /// <summary>
+    /// Gives the last day on which documents of a visit have to be kept, inclusive, null where none is known. A bucket with an object lock
+    /// keeps them until then.
+    /// </summary>
+    public void KeepContentUntil(Func<int, LocalDate?> until)
+    {
+        ArgumentNullException.ThrowIfNull(until);
+        Rows.Contents.KeepUntil = until;
+    }
+
+    /// <summary>
+    /// Moves the bytes of all documents to another place; other runs may go on. Killed at any moment, it is run again and finishes.
+    /// </summary>
+    /// <param name="to">database, folder:PATH or s3://bucket/prefix?endpoint=https://host.</param>
+    /// <exception cref="RegisterRefusedException">It is no such address, or this user may not move them.</exception>
+    /// <exception cref="ContentStoreException">A place cannot be reached or written; nothing is lost.</exception>
+    public ContentMoved MoveContent(string to)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(to);
+        return new ContentMove(Rows, ContentAddress.Read(to)).Run();
+    }
+
+    /// <summary>How many documents are issued, current or not, and how many visits are remembered.</summary>
+    public (long Documents, long Visits) Counted() =>
+        (
+            Rows.Database.Connection.Number("SELECT count(*) FROM document WHERE state = 'issued'"),
+            Rows.Database.Connection.Number("SELECT count(*) FROM visit")
+        );
 
     /// <summary>What the log holds by now, to be kept elsewhere: it shows later whether the log was cut or rewritten.</summary>
     /// <returns>Null while the log is empty.</returns>

@@ -30,6 +30,8 @@ internal sealed class Recovery(RegisterRows rows, string run)
             return Void(document, "the run was interrupted before it was printed");
         if (document.Folder.Length == 0)
         {
+            if (Lost(document.Number, sha256) is { } lost)
+                return Void(document, $"the run was interrupted, and what it had printed is lost: {lost}");
             rows.Changes.MarkIssued(document.Number);
             return $"{document.Number} was left unfinished by an interrupted run and is now issued; run its command again to have it.";
         }
@@ -42,9 +44,11 @@ internal sealed class Recovery(RegisterRows rows, string run)
         }
         try
         {
-            DurableFile.Publish(document.Folder, document.FileName, rows.Documents.Content(document.Number, sha256));
+            DurableFile.Publish(document.Folder, document.FileName, rows.Contents.Of(document.Number, sha256));
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
+        // A place that cannot be reached says nothing of what is there: the number waits for the next run.
+        catch (Exception failure)
+            when (failure is (IOException and not ContentStoreException) or UnauthorizedAccessException or InvalidDataException)
         {
             // A void number must leave no whole document behind.
             if (!DurableFile.HasHash(Path.Combine(document.Folder, document.FileName), sha256))
@@ -53,6 +57,19 @@ internal sealed class Recovery(RegisterRows rows, string run)
         }
         rows.Changes.MarkIssued(document.Number);
         return $"{document.Number} was left unfinished by an interrupted run and is now issued in {document.Folder}.";
+    }
+
+    private string? Lost(string number, string sha256)
+    {
+        try
+        {
+            rows.Contents.Of(number, sha256);
+            return null;
+        }
+        catch (InvalidDataException lost)
+        {
+            return lost.Message;
+        }
     }
 
     private string Void(PendingDocument document, string reason)

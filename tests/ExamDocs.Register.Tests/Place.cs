@@ -74,4 +74,7 @@ public abstract partial class Workplace
     }
 
     private static string OfTable(string _) => "";
+
+    /// <summary>What the file itself says of its layout.</summary>
+    private protected void SayLayout(int layout) => ByHand(FormattableString.Invariant($"PRAGMA user_version = {layout}"));
 }

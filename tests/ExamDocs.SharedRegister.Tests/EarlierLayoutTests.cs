@@ -47,6 +47,8 @@ public sealed class EarlierLayoutTests : Workplace
             register.Visits.Remember(SampleVisit.Of("V-2") with { Ends = [new(1, "HB-014", new(2026, 9, 3), "was withdrawn")] }).Visit
         );
         Assert.Single(register.Visits.EndsOf(1));
+        Assert.Equal("database", register.ContentPlace);
+        Issue(register, "a");
         Assert.Empty(register.Check());
         Assert.ThrowsAny<System.Data.Common.DbException>(() => ByHand("DELETE FROM item_key"));
     }

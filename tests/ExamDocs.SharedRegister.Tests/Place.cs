@@ -111,6 +111,9 @@ public abstract partial class Workplace
         public void Dispose() => undo();
     }
 
+    /// <summary>A server keeps the layout in the register's own row alone.</summary>
+    private protected static void SayLayout(int layout) => Assert.True(layout > 0);
+
     private static string OfTable(string table) => $" ON {table}";
 
     partial void SetUp()

@@ -22,6 +22,7 @@ public sealed class RoleTests : Workplace
         var anna = Role("anna", "IN ROLE examiner");
         using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, anna)))
             DoEverything(register);
+        DocumentsElsewhere(owner, anna);
 
         using var connection = Connect(DatabaseName, anna, Server.Password);
         string[] forbidden =
@@ -39,6 +40,10 @@ public sealed class RoleTests : Workplace
             "DELETE FROM register",
             "UPDATE outcome SET outcome = 'fit'",
             "UPDATE observation SET state = 'clear'",
+            "INSERT INTO content_place VALUES (99, 'kept-at', 'folder:/theirs', '2026-05-12')",
+            "UPDATE content_place SET place = 'folder:/theirs'",
+            "DELETE FROM content_place",
+            "ALTER TABLE content DISABLE TRIGGER issued_bytes_are_kept",
             "TRUNCATE log",
             "DROP TRIGGER log_is_kept ON log",
             "ALTER TABLE log DISABLE TRIGGER ALL",
@@ -53,6 +58,29 @@ public sealed class RoleTests : Workplace
             Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message,
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>The owner moves the documents; an examiner may not, and goes on issuing, also while they are moved.</summary>
+    private void DocumentsElsewhere(string owner, string anna)
+    {
+        var kept = $"folder:{Path.Combine(Root, "kept")}";
+        using var examiner = DocumentRegister.Open(Server.AddressOf(DatabaseName, anna));
+        Assert.Contains(
+            "Only the owner of",
+            Assert.Throws<RegisterRefusedException>(() => examiner.MoveContent(kept)).Message,
+            StringComparison.Ordinal
+        );
+        var taken = Take(examiner, "taken");
+        using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, owner)))
+            Assert.Empty(register.MoveContent(kept).Faults);
+        examiner.Publish(taken, Pdf("taken"), 1, "{}");
+        Assert.Equal(kept, examiner.ContentPlace);
+        Assert.Equal(Pdf("a"), examiner.Content(examiner.FindByNumber("R-2026-000001")!));
+        Assert.Empty(examiner.Check());
+        using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, owner)))
+            Assert.Empty(register.MoveContent("database").Faults);
+        Issue(examiner, "inside again");
+        Assert.Empty(examiner.Check());
     }
 
     [Theory]

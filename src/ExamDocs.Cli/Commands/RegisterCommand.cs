@@ -62,6 +62,7 @@ internal static class RegisterCommand
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy, OutputOptions.Replace], BackUp),
         RegisterCheckCommand.Create(),
+        RegisterContentCommand.Create(),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
     ];

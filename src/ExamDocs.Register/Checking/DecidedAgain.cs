@@ -6,7 +6,7 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Checking;
 
 /// <summary>Decides every remembered record again with what it could see, and compares the outcomes with those stored.</summary>
-internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest request)
+internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest request, VisitNumbers? only)
 {
     private readonly List<string> _notes = [];
 
@@ -24,8 +24,10 @@ internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest
     {
         if (request.Decide is not { } decide)
             yield break;
-        foreach (var visit in visits.All())
+        foreach (var visit in visits.Stream())
         {
+            if (only?.Contains(visit.Visit) is false)
+                continue;
             var isOther = !string.Equals(visit.Version, request.Version, StringComparison.Ordinal);
             ByOthers += isOther ? 1 : 0;
             if (Difference(visit, decide) is not { } difference)

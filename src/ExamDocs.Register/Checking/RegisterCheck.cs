@@ -8,8 +8,8 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Checking;
 
 /// <summary>
-/// Whether a register is sound. It goes through the log once, then through the documents and the visits one at a time; of those
-/// gone through a line each is kept. What cannot be read is something wrong, and stops nothing else from being looked at.
+/// Whether a register is sound. It goes through the log once, then through the documents and the visits a few at a time, and keeps none
+/// of them in memory. What cannot be read is something wrong, and stops nothing else from being looked at.
 /// </summary>
 internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
 {
@@ -19,17 +19,26 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
 
     public RegisterCheckResult Run()
     {
-        var (again, documents) = (new DecidedAgain(rows.Visits, request), new DocumentsCheck(_database, rows.Documents));
+        using var entries = new LoggedEntries();
+        var log = new CheckedLog(rows.Log, request, entries);
+        var again = new DecidedAgain(rows.Visits, request, IsSince ? log.Remembered : null);
+        var documents = new DocumentsCheck(_database, rows.Documents, rows.Contents, entries);
+        var visits = new VisitsCheck(_database, request.Read, entries);
         using (_database.BeginReading())
         {
-            var remembered = new VisitsCheck(_database, request.Read);
-            Look("the database", _database.Damage);
+            // Every page of it is read for that.
+            if (!IsSince)
+                Look("the database", _database.Damage);
             Look("the guards", Guarded);
-            Look("the log", () => Logged(documents, remembered));
+            Look("the log", () => log.Faults().Concat(Own(log)));
             Look("the sequences", Gaps);
-            Look("the documents", documents.Faults);
-            Look("the visits", remembered.Faults);
+            Look("the documents", () => documents.Faults(IsSince));
+            Look("the places", () => Places(log));
+            Look("the visits", () => visits.Faults(IsSince));
+            if (IsSince)
+                Look("the tables", () => Counted(log));
         }
+        Look("the documents", documents.Missing);
         // What is decided again is never changed, so that nobody has to wait for it.
         Look("the outcomes", again.Faults);
         return new(_faults, [.. _notes, .. again.Notes])
@@ -38,7 +47,29 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
             DecidedOtherwise = again.Notes.Count,
             OfVisits = again.OfVisits,
             OfDocuments = documents.OfDocuments,
+            Log =
+                _faults.Count == 0 && rows.Log.Latest() is { } latest ? new Checkpoint(latest.Origin, log.Log.Size, log.Log.Root()) : null,
         };
+    }
+
+    private bool IsSince => request.Since is not null;
+
+    /// <summary>What is not in the log at all is found by no entry: the log and the tables must have as many.</summary>
+    private IEnumerable<string> Counted(CheckedLog log)
+    {
+        foreach (
+            var (what, stored, logged) in new[]
+            {
+                ("documents issued or void", "document WHERE state <> 'pending'", log.Documents),
+                ("visits", "visit", log.Visits),
+            }
+        )
+        {
+            if (_database.Connection.Number($"SELECT count(*) FROM {stored}") is var count && count != logged)
+                yield return FormattableString.Invariant(
+                    $"There are {count} {what}, and {logged} in the log: check all of the register, without --since."
+                );
+        }
     }
 
     /// <summary>Each part by itself: what breaks one is a fault like any other, and the rest is still looked at.</summary>
@@ -63,34 +94,9 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
         }
     }
 
-    private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
+    private IEnumerable<string> Own(CheckedLog log)
     {
-        var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, rows.Log.Checkpoints());
-        var said = LogCheck.Run(
-            rows.Log.Stream()
-                .Select(row =>
-                {
-                    positions.Add(row.Position);
-                    return (ReadOnlyMemory<byte>)row.Entry;
-                }),
-            kept,
-            request.Kept,
-            (row, entry) =>
-            {
-                if (entry is null)
-                    return;
-                if (entry.Position != positions[row])
-                    faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
-                own = entry.What is LogEntry.RegisterWord ? entry : own;
-                documents.Add(entry);
-                faults.AddRange(remembered.Add(entry));
-            }
-        );
-        return [.. said, .. faults, .. Own(own, positions.Count)];
-    }
-
-    private IEnumerable<string> Own(LogEntry? own, long entries)
-    {
+        var (own, entries) = (log.Own, log.Log.Size);
         var stored = _database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
         return
             stored is [var row]
@@ -107,6 +113,15 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
                 "the log"
             );
     }
+
+    private IEnumerable<string> Places(CheckedLog log) =>
+        RawRows.Differences(
+            "Where documents are kept",
+            "content_place",
+            _database.Connection.Raw("SELECT position, word, place, day FROM content_place ORDER BY position"),
+            log.Places,
+            "the log"
+        );
 
     /// <summary>A guard that was taken away is noted; a trigger that is not ours may do anything, and is a fault.</summary>
     private List<string> Guarded()

@@ -10,6 +10,12 @@ public sealed record RegisterCheckRequest
     /// <summary>Checkpoints that were kept elsewhere.</summary>
     public IReadOnlyList<Checkpoint> Kept { get; init; } = [];
 
+    /// <summary>
+    /// The log as it was when a check found all of it, and all that it is about, sound. What was entered before is then not looked at
+    /// again, only that the log still begins so. Null to look at everything.
+    /// </summary>
+    public Checkpoint? Since { get; init; }
+
     /// <summary>Reads a stored record, null where that is impossible; left out, no rows are compared with their record.</summary>
     public Func<byte[], ExaminationRecord?>? Read { get; init; }
 
@@ -36,6 +42,9 @@ public sealed record OutcomesAgain(IReadOnlyList<RememberedOutcome> Outcomes)
 /// <param name="Notes">One sentence for each thing that somebody should know and that may be as it should.</param>
 public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnlyList<string> Notes)
 {
+    /// <summary>The log that was gone through; null where there is none. Where nothing is wrong, all that it is about was found sound.</summary>
+    public Checkpoint? Log { get; init; }
+
     /// <summary>Visits that another version of the program had decided.</summary>
     public int DecidedByOthers { get; init; }
 

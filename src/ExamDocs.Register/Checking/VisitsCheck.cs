@@ -8,146 +8,143 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Checking;
 
 /// <summary>Whether what is stored of visits is what the log says and what their records give.</summary>
-internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], ExaminationRecord?>? read)
+internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], ExaminationRecord?>? read, LoggedEntries logged)
 {
-    private readonly HashSet<string> _logged = new(StringComparer.Ordinal);
-    private readonly List<object?[]> _ends = [];
-    private readonly Dictionary<int, int> _endsOf = [];
-    private readonly List<object?[]> _merged = [];
+    /// <summary>Visits whose entries are read together.</summary>
+    private const int AtOnce = 200;
 
-    /// <summary>Compares an entry with what is stored of its visit.</summary>
-    public IReadOnlyList<string> Add(LogEntry entry)
-    {
-        if (entry is { What: LogEntry.EndsWord, ByVisit: { } by })
-        {
-            foreach (var end in entry.Ends)
-            {
-                var position = _endsOf[by] = _endsOf.GetValueOrDefault(by, -1) + 1;
-                _ends.Add([by, position, end.Visit, end.Item, StoredDay.Of(end.On), end.Why]);
-            }
-        }
-        if (entry.Visit is { Origin: { } origin, OriginNumber: { } number } known)
-            _merged.Add([origin, number, known.Number]);
-        return entry is { What: LogEntry.RememberedWord, Visit: { } visit } ? [.. Remembered(visit, entry)] : [];
-    }
+    private readonly VisitAsStored _stored = new(database, read);
+    private long _ends;
+    private long _merged;
 
     /// <summary>What is wrong with the visits themselves, one after the other.</summary>
-    public IEnumerable<string> Faults()
+    /// <param name="onlyLogged">Only the visits that entries of the log are here of; else every one that is stored.</param>
+    public IEnumerable<string> Faults(bool onlyLogged)
     {
-        foreach (var visit in database.Connection.Raw("SELECT visit FROM visit ORDER BY visit").Select(r => r[0].Value ?? "empty"))
+        foreach (var lot in onlyLogged ? Logged() : Stored())
         {
-            if (!_logged.Remove(visit))
-                yield return $"{Name(visit)} is not in the log.";
-            foreach (var fault in OfRecord(visit))
-                yield return fault;
+            var entries = logged.Take(lot.Select(About));
+            foreach (var visit in lot)
+            {
+                foreach (var fault in OfLog(visit, [.. entries[About(visit)]]))
+                    yield return fault;
+                foreach (var fault in _stored.OfRecord(visit))
+                    yield return fault;
+            }
         }
-        foreach (var missing in _logged)
-            yield return $"{Name(missing)} is in the log and is no longer there.";
-        var ends = database.Connection.Raw(
-            "SELECT by_visit, position, visit, item, ended_on, reason FROM line_end ORDER BY by_visit, position"
-        );
+        for (var left = logged.Next("", visits: true, AtOnce); left.Count > 0; left = logged.Next(left[^1], visits: true, AtOnce))
+        {
+            foreach (var missing in left)
+                yield return NotStored(missing);
+        }
+        if (onlyLogged)
+            yield break;
         foreach (
-            var fault in RawRows.Differences(
-                "What visits ended",
-                "line_end",
-                ends,
-                [.. _ends.OrderBy(e => (int)e[0]!).ThenBy(e => (int)e[1]!)],
-                "the log"
-            )
+            var fault in Others("What visits ended", "line_end", _ends).Concat(Others("Visits of other registers", "merged_visit", _merged))
         )
             yield return fault;
-        var merged = database
-            .Connection.Raw("SELECT origin, number, visit FROM merged_visit ORDER BY number, visit")
-            .OrderBy(r => r[0].Value, StringComparer.Ordinal)
-            .ToList();
-        foreach (
-            var fault in RawRows.Differences(
-                "Visits of other registers",
-                "merged_visit",
-                merged,
-                [.. _merged.OrderBy(m => (string)m[0]!, StringComparer.Ordinal).ThenBy(m => (int)m[1]!).ThenBy(m => (int)m[2]!)],
-                "the log"
-            )
-        )
+    }
+
+    private static string NotStored(string about) => $"V{about[1..]} is in the log and is no longer there.";
+
+    private static string About(string visit) => $"visit {visit.Trim('(', ')')}";
+
+    /// <summary>Every visit that is stored, by its number as it is written.</summary>
+    private IEnumerable<List<string>> Stored()
+    {
+        for (var lot = Lot(long.MinValue); lot.Count > 0; lot = Lot(lot[^1]))
+            yield return lot.ConvertAll(v => RawRows.Written(v)!);
+        List<long> Lot(long after) =>
+            database.Connection.Rows(
+                row => Convert.ToInt64(row.GetValue(0), CultureInfo.InvariantCulture),
+                $"SELECT visit FROM visit WHERE visit > $1 ORDER BY visit LIMIT {AtOnce}",
+                after
+            );
+    }
+
+    /// <summary>Every visit of which entries are here and that is stored; the others are left to be named.</summary>
+    private IEnumerable<List<string>> Logged()
+    {
+        for (var some = logged.Next("", visits: true, AtOnce); some.Count > 0; some = logged.Next(some[^1], visits: true, AtOnce))
         {
-            yield return fault;
-        }
-    }
-
-    private static string Name(string visit) => $"Visit {visit.Trim('(', ')')}";
-
-    private IEnumerable<string> Remembered(LoggedVisit visit, LogEntry entry)
-    {
-        if (!_logged.Add(RawRows.Written(visit.Number)!))
-            return [FormattableString.Invariant($"Visit {visit.Number} is in the log twice.")];
-        var name = FormattableString.Invariant($"Visit {visit.Number}");
-        var stored = database.Connection.Raw(
-            "SELECT sha256, stored_on, seen, version, as_of, origin FROM visit WHERE visit = $1",
-            visit.Number
-        );
-        var outcomes = database.Connection.Raw("SELECT * FROM outcome WHERE visit = $1 ORDER BY position", visit.Number);
-        return stored.Count == 0
-            ? []
-            :
-            [
-                // What came before a visit was always known to it: a smaller number would hide something from it.
-                .. visit.Seen < (visit.OriginNumber ?? visit.Number)
-                    ? [$"{name} is said to have been decided without what was stored before it."]
-                    : Array.Empty<string>(),
-                .. RawRows.Differences(
-                    name,
-                    "visit",
-                    stored,
-                    [
-                        [visit.Record, StoredDay.Of(entry.Day), visit.Seen, visit.Version, StoredDay.Of(visit.AsOf), visit.Origin],
-                    ],
-                    "the log"
-                ),
-                .. RawRows.Differences(
-                    name,
-                    "outcome",
-                    outcomes,
-                    [.. VisitRows.Outcomes(visit.Number, visit.Outcomes ?? []).Select(r => r.Values)],
-                    "the log"
-                ),
-            ];
-    }
-
-    private IEnumerable<string> OfRecord(string visit)
-    {
-        if (!int.TryParse(visit.Trim('(', ')'), NumberStyles.None, CultureInfo.InvariantCulture, out var number))
-            return [$"A visit has no number: {visit}."];
-        var connection = database.Connection;
-        var bytes = connection
-            .Rows(row => row.IsDBNull(0) ? null : row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", number)
-            .FirstOrDefault()
-            ?? [];
-        var sha256 = connection.Raw("SELECT sha256 FROM visit WHERE visit = $1", number)[0][0].Value;
-        if (!string.Equals(Sha256Hex.Of(bytes), sha256, StringComparison.Ordinal))
-            return [$"The record of visit {number.ToString(CultureInfo.InvariantCulture)} is not the one that was stored."];
-        if (read is null)
-            return [];
-        if (read(bytes) is not { } record)
-            return [$"The record of visit {number.ToString(CultureInfo.InvariantCulture)} can no longer be read."];
-        var rows = VisitRows.Of(number, record).ToLookup(r => r.Table, r => r.Values, StringComparer.Ordinal);
-        return
-        [
-            .. RawRows.Differences(
-                Name(visit),
-                "visit",
-                connection.Raw("SELECT reference, regime, employer, premises, examined_on FROM visit WHERE visit = $1", number),
-                [VisitRows.Visit(record)],
-                "its record"
-            ),
-            .. VisitRows.OfRecord.SelectMany(t =>
-                RawRows.Differences(
-                    Name(visit),
-                    t.Table,
-                    connection.Raw($"SELECT * FROM {t.Table} WHERE visit = $1 ORDER BY {t.Order}", number),
-                    [.. rows[t.Table]],
-                    "its record"
+            var there = database
+                .Connection.Raw(
+                    $"SELECT visit FROM visit WHERE visit IN {database.Numbers("$1")}",
+                    $"[{string.Join(',', some.Select(v => v["visit ".Length..]))}]"
                 )
-            ),
-        ];
+                .ConvertAll(r => r[0].Value!);
+            yield return there;
+        }
     }
+
+    /// <summary>What is stored of no visit that was looked at.</summary>
+    private IEnumerable<string> Others(string what, string table, long logged)
+    {
+        var stored = database.Connection.Number($"SELECT count(*) FROM {table}");
+        if (stored != logged)
+            yield return FormattableString.Invariant($"{what}: {stored} rows of {table}, the log gives {logged}.");
+    }
+
+    private IEnumerable<string> OfLog(string visit, List<LogEntry> entries)
+    {
+        var remembered = entries.Where(e => e.What is LogEntry.RememberedWord).ToList();
+        if (remembered.Count == 0)
+            yield return $"{Name(visit)} is not in the log.";
+        if (remembered.Count > 1)
+            yield return $"{Name(visit)} is in the log twice.";
+        foreach (var fault in remembered.Take(1).SelectMany(e => _stored.Remembered(e.Visit!, e)))
+            yield return fault;
+        if (!int.TryParse(visit.Trim('(', ')'), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number))
+            yield break;
+        foreach (var fault in Ends(number, entries).Concat(Merged(number, entries)))
+            yield return fault;
+    }
+
+    private IEnumerable<string> Ends(int visit, List<LogEntry> entries)
+    {
+        List<object?[]> ends =
+        [
+            .. entries
+                .Where(e => e.What is LogEntry.EndsWord)
+                .SelectMany(e => e.Ends)
+                .Select((e, at) => (object?[])[visit, at, e.Visit, e.Item, StoredDay.Of(e.On), e.Why]),
+        ];
+        _ends += ends.Count;
+        return RawRows.Differences(
+            "What visits ended",
+            "line_end",
+            database.Connection.Raw(
+                "SELECT by_visit, position, visit, item, ended_on, reason FROM line_end WHERE by_visit = $1 ORDER BY position",
+                visit
+            ),
+            ends,
+            "the log"
+        );
+    }
+
+    private IEnumerable<string> Merged(int visit, List<LogEntry> entries)
+    {
+        List<object?[]> merged =
+        [
+            .. entries
+                .Where(e => e.Visit is { Origin: not null, OriginNumber: not null })
+                .Select(e => (object?[])[e.Visit!.Origin, e.Visit.OriginNumber, visit])
+                .OrderBy(m => (string)m[0]!, StringComparer.Ordinal)
+                .ThenBy(m => (int)m[1]!),
+        ];
+        _merged += merged.Count;
+        return RawRows.Differences(
+            "Visits of other registers",
+            "merged_visit",
+            [
+                .. database
+                    .Connection.Raw("SELECT origin, number, visit FROM merged_visit WHERE visit = $1 ORDER BY number", visit)
+                    .OrderBy(r => r[0].Value, StringComparer.Ordinal),
+            ],
+            merged,
+            "the log"
+        );
+    }
+
+    internal static string Name(string visit) => $"Visit {visit.Trim('(', ')')}";
 }

@@ -19,6 +19,34 @@ internal static class DurableFile
         return isNew;
     }
 
+    /// <summary>
+    /// The same where others may be writing the very same file: each has a temporary file of its own, and whichever comes last finds it.
+    /// </summary>
+    /// <inheritdoc cref="Publish"/>
+    public static bool PublishBesideOthers(string folder, string name, byte[] bytes)
+    {
+        var (target, own) = (Path.Combine(folder, name), $"{name}.{Guid.NewGuid():N}");
+        var isNew = !ExclusiveMove.IsTaken(target);
+        if (isNew)
+        {
+            WriteTemporary(folder, own, bytes);
+            try
+            {
+                // Never an empty file in its place first: a run killed then would leave one for good.
+                File.Move(TemporaryPath(folder, own), target, overwrite: false);
+            }
+            catch (IOException) when (ExclusiveMove.IsTaken(target))
+            {
+                RemoveTemporary(folder, own);
+                isNew = false;
+            }
+        }
+        if (!isNew)
+            KeepSame(target, bytes);
+        FolderSync.Flush(folder);
+        return isNew;
+    }
+
     /// <summary>The same for several files of one folder, which is flushed once.</summary>
     /// <returns>For each, in order, why it is not in place; null where it is.</returns>
     public static IReadOnlyList<Exception?> PublishAll(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files)
@@ -127,6 +155,13 @@ internal static class DurableFile
         }
         FolderSync.Flush(folder);
         return true;
+    }
+
+    /// <summary>Deletes a file that is there, for good.</summary>
+    public static void Remove(string folder, string name)
+    {
+        File.Delete(Path.Combine(folder, name));
+        FolderSync.Flush(folder);
     }
 
     internal static string TemporaryPath(string folder, string name) => Path.Combine(folder, $".{name}.tmp");

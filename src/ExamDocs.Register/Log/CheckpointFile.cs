@@ -18,14 +18,18 @@ public static class CheckpointFile
 {
     public const string FormatName = "examdocs-checkpoint/1";
 
+    /// <summary>Of a file that a check wrote: all that the log was about by then was looked at and found sound.</summary>
+    public const string CheckedFormatName = "examdocs-checked/1";
+
     /// <summary>Octets above which a file is not looked at: a checkpoint with a long chain of certificates has a tenth.</summary>
     public const int GreatestLength = 65_536;
 
     /// <param name="checkpoint">Of the log as it stands.</param>
     /// <param name="day">On which it is exported.</param>
     /// <param name="signer">With its private key; null for no signature.</param>
+    /// <param name="format">One of the two.</param>
     /// <exception cref="System.Security.Cryptography.CryptographicException">The key cannot be used.</exception>
-    public static byte[] Write(Checkpoint checkpoint, LocalDate day, X509Certificate2? signer)
+    public static byte[] Write(Checkpoint checkpoint, LocalDate day, X509Certificate2? signer, string format = FormatName)
     {
         ArgumentNullException.ThrowIfNull(checkpoint);
         var body = checkpoint.Body();
@@ -33,7 +37,7 @@ public static class CheckpointFile
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             json.WriteStartObject();
-            json.WriteString("format", FormatName);
+            json.WriteString("format", format);
             json.WriteString("body", body);
             json.WriteString("day", LocalDatePattern.Iso.Format(day));
             if (signer is null)
@@ -46,14 +50,16 @@ public static class CheckpointFile
     }
 
     /// <summary>Reads a file of anybody's; never throws.</summary>
-    public static CheckpointReading Read(ReadOnlyMemory<byte> bytes)
+    /// <param name="bytes">The whole file.</param>
+    /// <param name="format">One of the two; a file of the other is refused.</param>
+    public static CheckpointReading Read(ReadOnlyMemory<byte> bytes, string format = FormatName)
     {
         if (bytes.Length > GreatestLength)
             return Refused("It is too long to be a checkpoint file.");
         try
         {
             using var json = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = 4, AllowDuplicateProperties = false });
-            return Read(json.RootElement);
+            return Read(json.RootElement, format);
         }
         // What a text of invalid UTF-8 or half a character gives is an InvalidOperationException.
         catch (Exception broken) when (broken is JsonException or InvalidOperationException or FormatException)
@@ -62,10 +68,10 @@ public static class CheckpointFile
         }
     }
 
-    private static CheckpointReading Read(JsonElement json)
+    private static CheckpointReading Read(JsonElement json, string format)
     {
-        if (json.ValueKind is not JsonValueKind.Object || Text(json, "format") is not FormatName)
-            return Refused($"It is not a checkpoint file: its format is not {FormatName}.");
+        if (json.ValueKind is not JsonValueKind.Object || !string.Equals(Text(json, "format"), format, StringComparison.Ordinal))
+            return Refused($"It is not a checkpoint file: its format is not {format}.");
         var faults = json.EnumerateObject()
             .Where(m => m.Name is not ("format" or "body" or "day" or "signature"))
             .Select(_ => "It has a member that a checkpoint file does not have.")

@@ -18,83 +18,64 @@ public static class LogCheck
     )
     {
         ArgumentNullException.ThrowIfNull(entries);
-        return Run(entries, kept, exported is null ? [] : [exported], static (_, _) => { });
+        ArgumentNullException.ThrowIfNull(kept);
+        var ordered = kept.OrderBy(checkpoint => checkpoint.Size);
+        return Run(entries, ordered, exported is null ? [] : [exported], static (_, _, _) => { }).Faults;
     }
 
-    /// <summary>Goes through the log once and keeps no entry; of each one a number and a root stay.</summary>
+    /// <summary>Goes through the log once, beside the register's checkpoints, and keeps neither.</summary>
     /// <param name="entries">In the order stored.</param>
-    /// <param name="kept">Checkpoints of the register itself.</param>
+    /// <param name="kept">Checkpoints of the register itself, by size.</param>
     /// <param name="exported">Checkpoints kept elsewhere.</param>
-    /// <param name="seen">Gets the row of each entry, from 0, and the entry; null where it is unreadable.</param>
-    internal static IReadOnlyList<string> Run(
+    /// <param name="seen">Gets the row of each entry, from 0, its bytes and the entry; null where it is unreadable or vouched for.</param>
+    /// <param name="vouched">So many entries are those of an exported checkpoint: their bytes count for its root and are not read.</param>
+    /// <returns>One sentence for each thing that is wrong, and the log that was gone through.</returns>
+    internal static (IReadOnlyList<string> Faults, MerkleFrontier Log) Run(
         IEnumerable<ReadOnlyMemory<byte>> entries,
-        IReadOnlyList<Checkpoint> kept,
+        IEnumerable<Checkpoint> kept,
         IReadOnlyList<Checkpoint> exported,
-        Action<int, LogEntry?> seen
+        Action<long, ReadOnlyMemory<byte>, LogEntry?> seen,
+        long vouched = 0
     )
     {
-        ArgumentNullException.ThrowIfNull(kept);
-        var ordered = kept.OrderBy(checkpoint => checkpoint.Size).ToList();
-        var (order, frontier, sizes) = (new LogOrder(), new MerkleFrontier(), ordered.Concat(exported).Select(c => c.Size).ToHashSet());
+        using var own = new KeptRoots(kept);
+        var (order, frontier, sizes) = (new LogOrder(), new MerkleFrontier(), exported.Select(c => c.Size).ToHashSet());
         var roots = new Dictionary<long, byte[]> { [0] = frontier.Root() };
+        own.At(frontier);
         foreach (var bytes in entries)
         {
-            seen((int)frontier.Size, order.Add(bytes));
+            LogEntry? entry = null;
+            if (frontier.Size < vouched)
+                order.Skip();
+            else
+                entry = order.Add(bytes);
+            seen(frontier.Size, bytes, entry);
             frontier.Append(MerkleTree.LeafHash(bytes.Span));
+            own.At(frontier);
             if (sizes.Contains(frontier.Size))
                 roots[frontier.Size] = frontier.Root();
         }
         var count = frontier.Size;
-        return
+        IReadOnlyList<string> faults =
         [
             .. order.Faults(),
-            .. Kept(ordered, roots, count),
-            .. Uncovered(ordered, count),
-            .. exported.SelectMany(e => Exported(e, ordered, roots, count)).Distinct(StringComparer.Ordinal),
+            .. own.Faults(count),
+            .. exported.SelectMany(e => Exported(e, own.Last, roots, count)).Distinct(StringComparer.Ordinal),
         ];
+        return (faults, frontier);
     }
 
-    private static IEnumerable<string> Kept(List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
+    private static IEnumerable<string> Exported(Checkpoint exported, Checkpoint? kept, Dictionary<long, byte[]> roots, long count)
     {
-        foreach (var origin in kept.Select(c => c.Origin).Distinct(StringComparer.Ordinal).Skip(1))
-            yield return $"A checkpoint that the register keeps is of another register: {origin}.";
-        var sound = 0L;
-        foreach (var checkpoint in kept.Where(c => c.Size <= count))
-        {
-            if (Matches(checkpoint, roots))
-            {
-                sound = checkpoint.Size;
-                continue;
-            }
-            // Once one root is off, all later ones are.
-            yield return $"The register's checkpoint of {Invariant(checkpoint.Size)} does not hold: {Between(sound, checkpoint.Size)}.";
-            break;
-        }
-        if (kept.Count > 0 && kept[^1].Size > count)
-            yield return $"The log was cut: the register's own checkpoint is of {Invariant(kept[^1].Size)}, {Invariant(count)} are there.";
-    }
-
-    private static IEnumerable<string> Uncovered(List<Checkpoint> kept, long count)
-    {
-        var covered = kept.Count == 0 ? 0 : kept[^1].Size;
-        if (covered < count)
-            yield return FormattableString.Invariant($"No checkpoint of the register covers the log entries from {covered} on.");
-    }
-
-    private static IEnumerable<string> Exported(Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
-    {
-        if (kept.Count > 0 && !string.Equals(exported.Origin, kept[^1].Origin, StringComparison.Ordinal))
+        if (kept is not null && !string.Equals(exported.Origin, kept.Origin, StringComparison.Ordinal))
             yield return $"The exported checkpoint is of another register: {exported.Origin}.";
         else if (exported.Size > count)
             yield return $"The log was cut: the exported checkpoint is of {Invariant(exported.Size)}, {Invariant(count)} are there.";
-        else if (!Matches(exported, roots))
+        else if (!exported.Root.Span.SequenceEqual(roots[exported.Size]))
             yield return $"The exported checkpoint of {Invariant(exported.Size)} does not hold: {Between(0, exported.Size)}.";
     }
 
-    private static bool Matches(Checkpoint checkpoint, Dictionary<long, byte[]> roots) =>
-        checkpoint.Root.Span.SequenceEqual(roots[checkpoint.Size]);
-
-    private static string Between(long sound, long size) =>
+    internal static string Between(long sound, long size) =>
         (size - sound) switch
         {
             <= 0 => "its own root was altered",
@@ -104,5 +85,5 @@ public static class LogCheck
             ),
         };
 
-    private static string Invariant(long count) => FormattableString.Invariant($"{count} {(count == 1 ? "entry" : "entries")}");
+    internal static string Invariant(long count) => FormattableString.Invariant($"{count} {(count == 1 ? "entry" : "entries")}");
 }

@@ -17,6 +17,8 @@ public sealed class LogEntry
     public const string EndsWord = "ends";
     public const string KnownWord = "known";
     public const string RegisterWord = "register";
+    public const string KeptAtWord = "kept-at";
+    public const string ClearedWord = "cleared";
 
     /// <summary>The greatest number that JSON can carry exactly, 2^53 - 1.</summary>
     private const long GreatestPosition = 9_007_199_254_740_991;
@@ -68,6 +70,9 @@ public sealed class LogEntry
 
     /// <summary>Identity of the register that this one is; null unless the entry is about that.</summary>
     public string? Register { get; private init; }
+
+    /// <summary>Where documents are kept from now on, or are kept no more; else null.</summary>
+    public string? Place { get; private init; }
 
     /// <summary>The document came out.</summary>
     /// <param name="sha256">Of its file: 64 lower-case hexadecimal digits.</param>
@@ -156,6 +161,16 @@ public sealed class LogEntry
     /// <param name="since">The day from which on it has been kept.</param>
     public static LogEntry Of(long position, string register, LocalDate since) =>
         new(position, RegisterWord, since) { Register = register };
+
+    /// <summary>The bytes of documents are kept at a place from now on.</summary>
+    /// <exception cref="ArgumentException">A value is not as described.</exception>
+    public static LogEntry KeptAt(long position, string place, LocalDate day) =>
+        new(position, KeptAtWord, day) { Place = EntryValue.Stated(place) };
+
+    /// <summary>The bytes of no document are kept at a place any more.</summary>
+    /// <exception cref="ArgumentException">A value is not as described.</exception>
+    public static LogEntry Cleared(long position, string place, LocalDate day) =>
+        new(position, ClearedWord, day) { Place = EntryValue.Stated(place) };
 
     /// <summary>Reads what <see cref="Bytes"/> wrote, and nothing else.</summary>
     /// <exception cref="FormatException">It is not the exact encoding of an entry.</exception>

@@ -21,6 +21,7 @@ internal static class LogEntryJson
             .Text("row", entry.Row)
             .Text("item", entry.Item)
             .Text("register", entry.Register)
+            .Text("place", entry.Place)
             .Text("what", entry.What)
             .Number("byVisit", entry.ByVisit)
             .Objects("ends", entry.Ends.Count == 0 ? null : entry.Ends.Select(End));
@@ -98,6 +99,8 @@ internal static class LogEntryJson
             ),
             LogEntry.RememberedWord => LogEntry.Remembered(position, Visit(json), day),
             LogEntry.KnownWord => LogEntry.Known(position, Visit(json), day),
+            LogEntry.KeptAtWord => LogEntry.KeptAt(position, json.Text("place"), day),
+            LogEntry.ClearedWord => LogEntry.Cleared(position, json.Text("place"), day),
             LogEntry.RegisterWord => LogEntry.Of(position, json.Text("register"), day),
             _ => null,
         };

@@ -47,11 +47,7 @@ internal sealed class MergedDocumentInsert(RegisterRows here, RegisterRows other
         for (var position = 0; position < document.Items.Count; position++)
             _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", document.Number, position, document.Items[position]);
         if (isOut)
-            _connection.Execute(
-                "INSERT INTO content VALUES ($1, $2)",
-                document.Number,
-                other.Documents.Content(document.Number, document.Sha256!)
-            );
+            here.Contents.Keep(new(document.Number, document.Sha256!, other.Contents.Of(document.Number, document.Sha256!)));
         _connection.Execute(
             "INSERT INTO counter (letter, year, last) VALUES ($1, $2, $3) ON CONFLICT (letter, year) DO UPDATE SET last = $3 "
                 + "WHERE counter.last < $3",

@@ -52,6 +52,18 @@ public sealed class RegisterAlteredException : IOException
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 }
 
+/// <summary>The place where documents are kept outside the register cannot be reached, or refuses. No message holds a key.</summary>
+public sealed class ContentStoreException : IOException
+{
+    public ContentStoreException(string message, Exception? inner = null)
+        : base(message, inner)
+    {
+        // By it a full disk is told from other failures.
+        if (inner is not null)
+            HResult = inner.HResult;
+    }
+}
+
 /// <summary>A different file is where a document would go. It was left alone.</summary>
 public sealed class DocumentFileConflictException : IOException
 {

@@ -74,6 +74,9 @@ internal static class Migration
         }
     }
 
+    /// <summary>The bytes stay where they are, in the register itself.</summary>
+    public static void ToFourth(DbConnection connection) => connection.Execute("UPDATE register SET layout = $1", Layout.Version);
+
     private static byte[] Bytes(DbConnection connection, int visit) =>
         connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit).Single();
 }

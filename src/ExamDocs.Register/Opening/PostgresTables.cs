@@ -22,8 +22,8 @@ internal static class PostgresTables
         connection.Number("SELECT 1 FROM pg_advisory_xact_lock($1)", MakingTables);
         if (!IsThere(connection))
             Create(register, today);
-        else if (Recognised(register) < Layout.Version)
-            BringUpToDate(register, today);
+        else if (Recognised(register) is var version && version < Layout.Version)
+            BringUpToDate(register, version, today);
         Index(register);
         transaction.Commit();
     }
@@ -86,22 +86,28 @@ internal static class PostgresTables
         Migration.ToSecond(connection, today);
         connection.Execute(Written(ThirdLayout.Statements));
         Migration.ToThird(register, today);
+        connection.Execute(Written(FourthLayout.Statements));
+        Migration.ToFourth(connection);
         PostgresGuards.Make(connection);
     }
 
-    private static void BringUpToDate(PostgresRegister register, LocalDate today)
+    private static void BringUpToDate(PostgresRegister register, long version, LocalDate today)
     {
         var connection = register.Connection;
         try
         {
             PostgresGuards.TakeAway(connection);
-            connection.Execute(Written(ThirdLayout.Statements));
+            if (version < 3)
+                connection.Execute(Written(ThirdLayout.Statements));
+            connection.Execute(Written(FourthLayout.Statements));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
             throw OfEarlierVersion(register.Place, refused);
         }
-        Migration.ToThird(register, today);
+        if (version < 3)
+            Migration.ToThird(register, today);
+        Migration.ToFourth(connection);
         connection.Execute(GrantAsBefore);
         PostgresGuards.Make(connection);
     }
@@ -133,12 +139,13 @@ internal static class PostgresTables
             connection.Execute(Written(statement));
     }
 
-    /// <summary>Who may store visits may store what a visit has now.</summary>
+    /// <summary>Who may store visits may store what a visit has now, and see where documents are kept; only the owner moves them.</summary>
     private const string GrantAsBefore = """
         DO $$ DECLARE who record; BEGIN
           FOR who IN SELECT DISTINCT grantee FROM information_schema.role_table_grants
             WHERE table_schema = 'examdocs' AND table_name = 'visit' AND privilege_type = 'INSERT' AND grantee <> current_user LOOP
             EXECUTE format('GRANT SELECT, INSERT ON item_key, line_end, ended_line, merged_visit TO %I', who.grantee);
+            EXECUTE format('GRANT SELECT ON content_place TO %I', who.grantee);
           END LOOP;
         END $$
         """;

@@ -78,8 +78,13 @@ internal sealed class SqliteTables(SqliteRegister register)
             _connection.Execute(Written(SecondLayout.Statements));
             Migration.ToSecond(_connection, today);
         }
-        _connection.Execute(Written(ThirdLayout.Statements));
-        Migration.ToThird(register, today);
+        if (version < 3)
+        {
+            _connection.Execute(Written(ThirdLayout.Statements));
+            Migration.ToThird(register, today);
+        }
+        _connection.Execute(Written(FourthLayout.Statements));
+        Migration.ToFourth(_connection);
         foreach (var guard in Guards.All)
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));

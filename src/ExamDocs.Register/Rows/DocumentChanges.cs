@@ -14,6 +14,7 @@ internal sealed class DocumentChanges(
     RegisterDatabase database,
     LogRows log,
     DocumentRows documents,
+    ContentRows contents,
     DocumentEnds ends,
     LineEnds lineEnds,
     LocalDate today
@@ -70,16 +71,29 @@ internal sealed class DocumentChanges(
         return number;
     }
 
-    /// <summary>Records what is about to be written, so that a later run can tell a whole file from a broken one.</summary>
+    /// <summary>
+    /// Records what is about to be written, so that a later run can tell a whole file from a broken one. The bytes are durable before.
+    /// </summary>
+    /// <exception cref="ContentStoreException">Where they are to be kept cannot be reached; nothing is recorded.</exception>
     public void Prepare(params IReadOnlyList<(string Number, byte[] Pdf, int Pages, string Outcomes)> documents)
     {
-        using var transaction = database.BeginWriting();
-        foreach (var (number, pdf, pages, outcomes) in documents)
+        IReadOnlyList<KeptContent> kept = [.. documents.Select(d => new KeptContent(d.Number, Sha256Hex.Of(d.Pdf), d.Pdf))];
+        while (true)
         {
-            ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", Sha256Hex.Of(pdf), pages, outcomes);
-            _connection.Execute("INSERT INTO content VALUES ($1, $2)", number, pdf);
+            var place = contents.Current();
+            contents.PutOutside(place, kept);
+            using var transaction = database.BeginWriting();
+            // They may have been moved meanwhile: what is recorded now must be at the place of now.
+            if (!string.Equals(contents.Current(), place, StringComparison.Ordinal))
+                continue;
+            foreach (var ((number, _, pages, outcomes), content) in documents.Zip(kept))
+            {
+                ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", content.Sha256, pages, outcomes);
+                contents.PutInside(place, content);
+            }
+            transaction.Commit();
+            return;
         }
-        transaction.Commit();
     }
 
     /// <summary>They are out, and what they replace is no longer current, both at once.</summary>

@@ -1,5 +1,4 @@
 using System.Data.Common;
-using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 
@@ -24,6 +23,9 @@ internal sealed class DocumentRows
         _connection.Number("SELECT count(*) FROM document WHERE job_key = $1 AND state <> 'void' AND ended IS NULL", jobKey) > 0;
 
     public DocumentStatus? Find(string number) => Read("number = $1", number).SingleOrDefault();
+
+    public IReadOnlyList<DocumentStatus> Find(RegisterDatabase database, IReadOnlyList<string> numbers) =>
+        Read($"number IN {database.Values("$1")}", System.Text.Json.JsonSerializer.Serialize(numbers));
 
     public IReadOnlyList<DocumentStatus> In(DocumentState state) => Read("state = $1", DocumentWords.Of(state));
 
@@ -65,17 +67,6 @@ internal sealed class DocumentRows
                     ? (new PendingDocument(d.Number, d.Kind, d.JobKey, d.Items, d.Folder), d.Sha256, run)
                     : default
             );
-
-    /// <exception cref="InvalidDataException">The bytes kept are missing or not those that were recorded.</exception>
-    public byte[] Content(string number, string sha256)
-    {
-        var bytes = _connection
-            .Rows(row => row.GetFieldValue<byte[]>(0), "SELECT bytes FROM content WHERE number = $1", number)
-            .SingleOrDefault();
-        return bytes is not null && string.Equals(Sha256Hex.Of(bytes), sha256, StringComparison.Ordinal)
-            ? bytes
-            : throw new InvalidDataException($"The register no longer holds {number} as it was issued.");
-    }
 
     /// <summary>A statement for each table, however many documents there are.</summary>
     private List<DocumentStatus> Read(string condition, params object[] values)

@@ -48,15 +48,24 @@ internal sealed class LogRows(DbConnection connection)
     /// <summary>Null while nothing is entered.</summary>
     public Checkpoint? Latest() => Checkpoints("DESC LIMIT 1") is [var last] ? last : null;
 
-    /// <summary>Every root that was remembered, by size.</summary>
-    public IReadOnlyList<Checkpoint> Checkpoints() => Checkpoints("ASC");
+    /// <summary>Every root that was remembered, by size, a few at a time.</summary>
+    public IEnumerable<Checkpoint> StreamCheckpoints()
+    {
+        const string AtOnce = "ASC LIMIT 256";
+        for (var lot = Checkpoints(AtOnce); lot.Count > 0; lot = Checkpoints(AtOnce, lot[^1].Size))
+        {
+            foreach (var checkpoint in lot)
+                yield return checkpoint;
+        }
+    }
 
-    private IReadOnlyList<Checkpoint> Checkpoints(string order)
+    private List<Checkpoint> Checkpoints(string order, long after = long.MinValue)
     {
         var origin = Origin();
         return connection.Rows(
             row => new Checkpoint(origin, row.GetInt64(0), Root(row.GetString(1))),
-            $"SELECT size, root FROM checkpoint ORDER BY size {order}"
+            $"SELECT size, root FROM checkpoint WHERE size > $1 ORDER BY size {order}",
+            after
         );
     }
 

@@ -15,9 +15,10 @@ internal sealed class RegisterRows
         (Database, Today) = (database, today);
         Log = new(database.Connection);
         Documents = new(database.Connection);
+        Contents = new(database, Log, today);
         DocumentEnds = new(database.Connection, Log, Documents);
         LineEnds = new(database.Connection, Log, Documents, DocumentEnds, today);
-        Changes = new(database, Log, Documents, DocumentEnds, LineEnds, today);
+        Changes = new(database, Log, Documents, Contents, DocumentEnds, LineEnds, today);
         Visits = new(database);
         VisitStore = new(database, Log, Visits, LineEnds, today);
     }
@@ -30,6 +31,8 @@ internal sealed class RegisterRows
     public LogRows Log { get; }
 
     public DocumentRows Documents { get; }
+
+    public ContentRows Contents { get; }
 
     public DocumentEnds DocumentEnds { get; }
 

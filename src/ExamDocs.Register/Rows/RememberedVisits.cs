@@ -29,6 +29,21 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     /// <summary>All, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> All() => Visits("$1 = $1", "");
 
+    /// <summary>The same, a few at a time.</summary>
+    public IEnumerable<RememberedVisit> Stream()
+    {
+        const string AtOnce = " LIMIT 200";
+        for (
+            var lot = Visits("visit.visit >= $1", int.MinValue, AtOnce);
+            lot.Count > 0;
+            lot = Visits("visit.visit > $1", lot[^1].Visit, AtOnce)
+        )
+        {
+            foreach (var visit in lot)
+                yield return visit;
+        }
+    }
+
     /// <summary>The versions stored under one reference, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
 
@@ -74,8 +89,8 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     public IReadOnlyList<RememberedOutcome> OutcomesOf(int visit) =>
         Connection.Rows(row => Outcome(row, 0), $"SELECT {OutcomeColumns} FROM outcome WHERE visit = $1 ORDER BY position", visit);
 
-    private List<RememberedVisit> Visits(string condition, object? value) =>
-        Connection.Rows(Visit, $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit", value);
+    private List<RememberedVisit> Visits(string condition, object? value, string limit = "") =>
+        Connection.Rows(Visit, $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit{limit}", value);
 
     private List<PastOutcome> Outcomes(string condition, object? value)
     {

@@ -38,6 +38,7 @@ internal static class Guards
     private static readonly string[] AppendOnly =
     [
         "checkpoint",
+        "content_place",
         "document_item",
         "person",
         "item",
@@ -51,6 +52,10 @@ internal static class Guards
         "ended_line",
         "merged_visit",
     ];
+
+    /// <summary>Moving documents to another place takes their bytes out of the register.</summary>
+    public static Guard KeepsIssuedBytes { get; } =
+        new("issued_bytes_are_kept", "content", "DELETE", IsIssued, "the bytes of an issued document are kept");
 
     public static readonly IReadOnlyList<Guard> All =
     [
@@ -70,7 +75,7 @@ internal static class Guards
             "an issued or void document is never changed"
         ),
         new("issued_bytes_stay", "content", "UPDATE", "TRUE", "the bytes of a document are never changed"),
-        new("issued_bytes_are_kept", "content", "DELETE", IsIssued, "the bytes of an issued document are kept"),
+        KeepsIssuedBytes,
         new("replacements_stay", "replacement", "UPDATE", "TRUE", "what replaced what is never changed"),
         new("replacements_are_kept", "replacement", "DELETE", IsIssued, "what an issued document replaced is kept"),
         new(

@@ -4,12 +4,13 @@ namespace ExamDocs.Register.Storage;
 internal static class Layout
 {
     /// <summary>The layout that this version writes.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     public static readonly IReadOnlyList<string> Tables =
     [
         "checkpoint",
         "content",
+        "content_place",
         "counter",
         "document",
         "document_item",

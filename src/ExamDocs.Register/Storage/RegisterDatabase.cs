@@ -34,6 +34,15 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>Names of tables and views that are there and are not the program's.</summary>
     public abstract IReadOnlyList<string> ForeignTables();
 
+    /// <summary>Does something that a guard refuses, within the transaction at work; nobody else ever sees the guard away.</summary>
+    public abstract void WithoutGuard(Guard guard, Action work);
+
+    /// <summary>Whether this user may say where documents are kept.</summary>
+    public virtual bool MayMoveContent => true;
+
+    /// <summary>Gives the disk the space back that is no longer used, where that can be done now.</summary>
+    public virtual void GiveBackSpace() { }
+
     /// <summary>Keeps others from writing until the transaction ends.</summary>
     public abstract DbTransaction BeginWriting();
 

@@ -17,27 +17,49 @@ public static class CheckRegister
 {
     /// <param name="place">The register; nothing in it is changed.</param>
     /// <param name="kept">Checkpoints that were kept elsewhere.</param>
+    /// <param name="before">What an earlier check found sound and is not looked at again.</param>
     /// <param name="rules">The categories and regimes that records can name.</param>
     /// <param name="today">The day of the check.</param>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
-    public static CheckedRegister Run(string place, CheckpointsRead kept, KnownRules rules, LocalDate today)
+    public static CheckedRegister Run(string place, CheckpointsRead kept, CheckedBefore before, KnownRules rules, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(kept);
+        ArgumentNullException.ThrowIfNull(before);
         using var register = DocumentRegister.OpenToRead(place, today);
-        var found = Run(register, kept.Checkpoints, rules);
-        return new(found.Faults, [.. found.Notes, .. ByOthers(found)], found.Faults.Count == 0 ? Sound(register) : null);
+        var found = Run(register, kept.Checkpoints, rules, before.Checkpoint);
+        return new(found.Faults, [.. found.Notes, .. ByOthers(found)], found.Faults.Count == 0 ? Sound(register, found.Log) : null)
+        {
+            NotLookedAt = before.Checkpoint is { } since ? NotLookedAt(since, before.Day) : null,
+            File = found.Log is { } log ? CheckpointFile.Write(log, today, signer: null, CheckpointFile.CheckedFormatName) : null,
+        };
     }
+
+    private static string NotLookedAt(Checkpoint since, LocalDate? day) =>
+        FormattableString.Invariant(
+            $"Not looked at again were the rows, documents and outcomes of the first {since.Size} entries of the log, "
+        )
+        + FormattableString.Invariant(
+            $"which a check of {day:uuuu-MM-dd} found sound, nor the pages of the database: only that the log still "
+        )
+        + "begins as it did then. What was changed there since is found by a check without --since, and when it is used.";
 
     /// <param name="register">Opened.</param>
     /// <param name="kept">Checkpoints that were kept elsewhere.</param>
     /// <param name="rules">The categories and regimes that records can name.</param>
-    public static RegisterCheckResult Run(DocumentRegister register, IReadOnlyList<Checkpoint> kept, KnownRules rules)
+    /// <param name="since">The log as it was when an earlier check found all of it sound; null to look at everything.</param>
+    public static RegisterCheckResult Run(
+        DocumentRegister register,
+        IReadOnlyList<Checkpoint> kept,
+        KnownRules rules,
+        Checkpoint? since = null
+    )
     {
         ArgumentNullException.ThrowIfNull(register);
         return register.Check(
             new RegisterCheckRequest
             {
                 Kept = kept,
+                Since = since,
                 Read = json => EmbeddedRecord.Read(json, "register").Record,
                 Decide = (visit, json) => Decided(register, visit, json, rules),
                 Version = ProgramVersion.Current,
@@ -54,9 +76,12 @@ public static class CheckRegister
                     + FormattableString.Invariant($"{found.DecidedOtherwise} of them come out otherwise now"),
             ];
 
-    private static string Sound(DocumentRegister register) =>
-        FormattableString.Invariant($"{register.Place} is sound: {register.Issued().Count} documents, ")
-        + FormattableString.Invariant($"{register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries");
+    private static string Sound(DocumentRegister register, Checkpoint? log)
+    {
+        var (documents, visits) = register.Counted();
+        return FormattableString.Invariant($"{register.Place} is sound: {documents} documents, {visits} records, ")
+            + FormattableString.Invariant($"log of {log?.Size ?? 0} entries");
+    }
 
     /// <summary>A visit decided again from its record, with the visits that it could know, as of its day.</summary>
     private static OutcomesAgain? Decided(DocumentRegister register, RememberedVisit visit, byte[] json, KnownRules rules)

@@ -2,6 +2,7 @@ using System.Globalization;
 using ExamDocs.Core;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -22,6 +23,7 @@ public static class MergeRegisters
         using var from = DocumentRegister.OpenToRead(other, today);
         using var register = DocumentRegister.OpenExisting(place, today);
         register.Recover();
+        register.KeepContentUntil(ContentRetention.Of(register, KnownRules.BuiltIn));
         var (late, ends) = (new List<string>(), new List<(int ByVisit, LineEnd End)>());
         var result = register.Merge(
             from,

@@ -90,7 +90,6 @@ public static class PersonalData
         KnownRules rules
     )
     {
-        var item = record.Items.FirstOrDefault(i => string.Equals(i.Id, examination.Item, StringComparison.Ordinal));
         var day = examination.DayAt(record.Visit);
         if (rules.FindRegime(examination.Regime ?? record.Visit.Regime) is null || record.Visit.ReportedOn is not { } made)
             return null;
@@ -100,11 +99,22 @@ public static class PersonalData
             )
             .Select(o => o.Visit.ReportedOn)
             .Min();
-        var kept = RegimesInForce
-            .Of(rules.FindRegime(examination.Regime), rules.FindRegime(record.Visit.Regime), item?.Purpose, item?.Category, day)
-            .Select(r => r.Keep(Kept.As(examination.Basis, item?.Purpose), made, next))
-            .ToList();
+        var kept = RulesFor(examination, record, rules, next);
         return kept.Find(k => k is not { IsKnown: true, Until: not null }) ?? (kept.Contains(null) ? null : kept.MaxBy(k => k!.Until));
+    }
+
+    /// <summary>What each regime in force says of keeping the report of an examination; null where one does not say.</summary>
+    /// <param name="next">Day of the next report about the item; null where there is none yet.</param>
+    internal static List<KeepUntil?> RulesFor(Examination examination, ExaminationRecord record, KnownRules rules, LocalDate? next)
+    {
+        var item = record.Items.FirstOrDefault(i => string.Equals(i.Id, examination.Item, StringComparison.Ordinal));
+        var (own, ofVisit) = (rules.FindRegime(examination.Regime), rules.FindRegime(record.Visit.Regime));
+        return
+        [
+            .. RegimesInForce
+                .Of(own, ofVisit, item?.Purpose, item?.Category, examination.DayAt(record.Visit))
+                .Select(r => r.Keep(Kept.As(examination.Basis, item?.Purpose), record.Visit.ReportedOn, next)),
+        ];
     }
 
     private static IEnumerable<string?> Names(ExaminationRecord record) =>

@@ -32,6 +32,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     )
     {
         (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason, rules));
+        register.KeepContentUntil(ContentRetention.Of(register, rules));
         Prints = new PrintRun(register, _corrections, folder, today, browser, names);
         _remarks = [.. register.Recover()];
     }

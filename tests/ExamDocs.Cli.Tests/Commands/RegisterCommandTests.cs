@@ -111,5 +111,53 @@ public sealed class RegisterCommandTests : IDisposable
         Assert.Contains("was withdrawn already", twice.Err, StringComparison.Ordinal);
         Assert.Equal(0, (await _examdocs.RunAsync("register", "check", "--checkpoint", "out/checkpoint.json")).ExitCode);
         Assert.Equal(2, (await _examdocs.RunAsync("verify", "nowhere.pdf")).ExitCode);
+        await DocumentsElsewhere(visit);
+        await ChecksSince();
+    }
+
+    /// <summary>Moved to a folder, documents are verified, put in place, exported and backed up as before; lost ones are not.</summary>
+    private async Task DocumentsElsewhere(string visit)
+    {
+        var kept = $"folder:{_examdocs.At("kept")}";
+        Assert.Equal("database", (await _examdocs.RunAsync("register", "content")).Out.Trim());
+        var moved = await _examdocs.RunAsync("register", "content", "--to", kept);
+        Assert.Equal((0, $"Documents are kept at {kept}; 1 were copied there."), (moved.ExitCode, moved.Out.Trim()));
+        Assert.Equal(kept, (await _examdocs.RunAsync("register", "content")).Out.Trim());
+        Assert.Equal(0, (await _examdocs.RunAsync("issue", visit, "--out", "again", "--only", "report", "--reason", "withdrawn")).ExitCode);
+        Assert.Equal(0, (await _examdocs.RunAsync("verify", "again/R-2026-000002.pdf")).ExitCode);
+        Assert.Equal(0, (await _examdocs.RunAsync("issue", visit, "--out", "anew", "--only", "report")).ExitCode);
+        Assert.True(File.Exists(_examdocs.At("anew/R-2026-000002.pdf")));
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "export", "--out", "all")).ExitCode);
+        Assert.Equal(
+            File.ReadAllBytes(_examdocs.At("again/R-2026-000002.pdf")),
+            File.ReadAllBytes(_examdocs.At("all/documents/R-2026-000002.pdf"))
+        );
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).ExitCode);
+        Assert.Equal(2, (await _examdocs.RunAsync("register", "content", "--to", "s3://bucket?secret=abc")).ExitCode);
+        foreach (var file in Directory.GetFiles(_examdocs.At("kept"), "*", SearchOption.AllDirectories).Where(f => f.Length > 60))
+            File.AppendAllText(file, "x");
+        var lost = await _examdocs.RunAsync("register", "export", "--out", "lost");
+        Assert.Equal(3, lost.ExitCode);
+        Assert.Contains($"as it was issued. {kept} has other bytes under", lost.Err, StringComparison.Ordinal);
+        var refused = await _examdocs.RunAsync("register", "content", "--to", "database");
+        Assert.Equal(1, refused.ExitCode);
+        Assert.Contains("R-2026-000002", refused.Out, StringComparison.Ordinal);
+        foreach (var file in Directory.GetFiles(_examdocs.At("kept"), "*", SearchOption.AllDirectories).Where(f => f.Length > 60))
+            File.WriteAllBytes(file, File.ReadAllBytes(file)[..^1]);
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "content", "--to", "database")).ExitCode);
+    }
+
+    private async Task ChecksSince()
+    {
+        var all = await _examdocs.RunAsync("register", "check", "--save", "checked.json", "--json", "found.json");
+        Assert.Equal(0, all.ExitCode);
+        Assert.DoesNotContain("Not looked at again", all.Out, StringComparison.Ordinal);
+        Assert.Contains("\"sound\": true", File.ReadAllText(_examdocs.At("found.json")), StringComparison.Ordinal);
+        var some = await _examdocs.RunAsync("register", "check", "--since", "checked.json");
+        Assert.Equal(0, some.ExitCode);
+        Assert.Contains("Not looked at again were the rows, documents and outcomes of the first ", some.Out, StringComparison.Ordinal);
+        var other = await _examdocs.RunAsync("register", "check", "--since", "out/checkpoint.json");
+        Assert.Equal(2, other.ExitCode);
+        Assert.Contains("its format is not examdocs-checked/1", other.Err, StringComparison.Ordinal);
     }
 }

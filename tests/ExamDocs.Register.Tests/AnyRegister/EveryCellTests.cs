@@ -119,6 +119,8 @@ public sealed class EveryCellTests : Workplace
         register.Withdraw(Give(register, "E", "equipment-record", visit, "HB-014"), "sent to the wrong yard");
         Assert.False(register.Find(label)!.IsCurrent);
         Another(register);
+        register.MoveContent($"folder:{Path.Combine(Root, "kept")}");
+        register.MoveContent("database");
         return register;
     }
 

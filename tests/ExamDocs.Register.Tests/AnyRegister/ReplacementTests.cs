@@ -105,7 +105,7 @@ public sealed class ReplacementTests : Workplace
             transaction.Commit();
         }
         Assert.Equal(Entry(1, "b").Bytes(), Assert.Single(log.Entries().Skip(1)).ToArray());
-        Assert.Empty(LogCheck.Run(log.Entries(), log.Checkpoints()));
+        Assert.Empty(LogCheck.Run(log.Entries(), [.. log.StreamCheckpoints()]));
     }
 
     private PendingDocument Correcting(DocumentRegister register, string job, string reason) =>

@@ -22,7 +22,7 @@ internal static class Floors
     [
         ["Model"],
         ["Log"],
-        ["Files", "Storage"],
+        ["Files", "Storage", "Contents"],
         ["Rows"],
         ["Opening"],
         ["Work"],
@@ -41,6 +41,7 @@ internal static class Floors
         ("Microsoft.Data.Sqlite", "ExamDocs.Register"),
         ("SQLitePCLRaw", "ExamDocs.Register"),
         ("Npgsql", "ExamDocs.Register"),
+        ("AWSSDK", "ExamDocs.Register"),
         ("PdfSharp", "ExamDocs.Documents"),
         ("PuppeteerSharp", "ExamDocs.Documents"),
     ];
