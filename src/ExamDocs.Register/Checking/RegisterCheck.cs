@@ -66,6 +66,7 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
     private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
     {
         var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, rows.Log.Checkpoints());
+        var nodes = new NodesCheck(rows.Log.Nodes());
         var said = LogCheck.Run(
             rows.Log.Stream()
                 .Select(row =>
@@ -84,9 +85,10 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
                 own = entry.What is LogEntry.RegisterWord ? entry : own;
                 documents.Add(entry);
                 faults.AddRange(remembered.Add(entry));
-            }
+            },
+            nodes.Add
         );
-        return [.. said, .. faults, .. Own(own, positions.Count)];
+        return [.. said, .. nodes.Faults(), .. faults, .. Own(own, positions.Count)];
     }
 
     private IEnumerable<string> Own(LogEntry? own, long entries)
@@ -112,7 +114,11 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
     private List<string> Guarded()
     {
         var triggers = _database.Triggers();
-        var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
+        var missing = Guards
+            .For(new LogNodes(_database.Connection).IsThere)
+            .Select(g => g.Name)
+            .Except(triggers.Select(t => t.Name), StringComparer.Ordinal)
+            .ToList();
         if (missing.Count > 0)
             _notes.Add(
                 $"Guards against change were taken away: {string.Join(", ", missing.Take(5))}"

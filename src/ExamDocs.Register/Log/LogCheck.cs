@@ -26,11 +26,13 @@ public static class LogCheck
     /// <param name="kept">Checkpoints of the register itself.</param>
     /// <param name="exported">Checkpoints kept elsewhere.</param>
     /// <param name="seen">Gets the row of each entry, from 0, and the entry; null where it is unreadable.</param>
+    /// <param name="full">Gets every full subtree: level, place and hash.</param>
     internal static IReadOnlyList<string> Run(
         IEnumerable<ReadOnlyMemory<byte>> entries,
         IReadOnlyList<Checkpoint> kept,
         IReadOnlyList<Checkpoint> exported,
-        Action<int, LogEntry?> seen
+        Action<int, LogEntry?> seen,
+        Action<int, long, byte[]>? full = null
     )
     {
         ArgumentNullException.ThrowIfNull(kept);
@@ -40,7 +42,7 @@ public static class LogCheck
         foreach (var bytes in entries)
         {
             seen((int)frontier.Size, order.Add(bytes));
-            frontier.Append(MerkleTree.LeafHash(bytes.Span));
+            frontier.Append(MerkleTree.LeafHash(bytes.Span), full ?? (static (_, _, _) => { }));
             if (sizes.Contains(frontier.Size))
                 roots[frontier.Size] = frontier.Root();
         }

@@ -29,6 +29,10 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     /// <summary>All, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> All() => Visits("$1 = $1", "");
 
+    /// <summary>The visit with this record that was stored last, and all that were stored after it; none where there is no such.</summary>
+    public IReadOnlyList<RememberedVisit> SinceRecord(string sha256) =>
+        Visits("visit.visit >= (SELECT max(same.visit) FROM visit same WHERE same.sha256 = $1)", sha256);
+
     /// <summary>The versions stored under one reference, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
 
@@ -36,7 +40,7 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     public IReadOnlyList<TouchingVisit> Of(IReadOnlyCollection<int> numbers)
     {
         var list = JsonSerializer.Serialize(numbers);
-        var chosen = $"visit.visit IN {database.Numbers("$1")}";
+        var chosen = $"visit.visit {database.AmongNumbers("$1")}";
         var outcomes = Outcomes(chosen, list).ToLookup(o => o.Visit.Visit, o => o.Outcome);
         return [.. Visits(chosen, list).Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }
