@@ -1,6 +1,7 @@
 using System.Data.Common;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
+using ExamDocs.Cli.Tests;
 using ExamDocs.Register.Storage;
 using ExamDocs.Register.Tests;
 using Npgsql;
@@ -18,7 +19,7 @@ public sealed class RoleTests : Workplace
         var owner = Role("owner", "");
         OnTheServer($"ALTER DATABASE {DatabaseName} OWNER TO {owner}");
         DocumentRegister.Open(Server.AddressOf(DatabaseName, owner)).Dispose();
-        ByHand(GrantsOfThePage());
+        ByHand(GrantsOfThePage("CREATE ROLE examiner"));
         var anna = Role("anna", "IN ROLE examiner");
         using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, anna)))
             DoEverything(register);
@@ -53,6 +54,41 @@ public sealed class RoleTests : Workplace
             Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message,
             StringComparison.Ordinal
         );
+    }
+
+    [Fact]
+    public async Task A_reader_reads_checks_and_exports_all_and_writes_nothing()
+    {
+        using (var register = Open())
+            DoEverything(register);
+        ByHand(GrantsOfThePage("CREATE ROLE reader"));
+        var olga = Role("olga", "IN ROLE reader");
+        var address = Server.AddressOf(DatabaseName, olga);
+        using (var register = DocumentRegister.OpenToRead(address))
+        {
+            Assert.Empty(register.Check());
+            Assert.Equal(Pdf("b"), register.Content(register.FindByNumber("R-2026-000002")!));
+            Assert.NotEmpty(register.Proofs(new HashSet<string> { "R-2026-000001" }).Proofs);
+        }
+        using var examdocs = new Examdocs();
+        var visit = Records.Small().Write(examdocs, "visit.json");
+        Assert.Equal(0, (await examdocs.RunAsync("register", "export", "--out", "all", "--register", address)).ExitCode);
+        Assert.True(File.Exists(examdocs.At("all/checkpoint.json")));
+        Assert.NotEqual(3, (await examdocs.RunAsync("check", visit, "--register", address)).ExitCode);
+        Assert.Equal(3, (await examdocs.RunAsync("register", "import", visit, "--register", address)).ExitCode);
+        var file = Path.Combine(examdocs.Folder, "all", "documents", "R-2026-000002.pdf");
+        Assert.NotEqual(3, (await examdocs.RunAsync("verify", file, "--register", address)).ExitCode);
+
+        using (var writing = DocumentRegister.Open(address))
+            Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => Take(writing, "d")).SqlState);
+        using var connection = Connect(DatabaseName, olga, Server.Password);
+        connection.Execute("SET default_transaction_read_only = off");
+        foreach (var table in EveryTable())
+        {
+            foreach (var statement in (string[])[$"INSERT INTO {table} SELECT * FROM {table}", $"DELETE FROM {table}", $"TRUNCATE {table}"])
+                Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute(statement)).SqlState);
+        }
+        Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute("UPDATE document SET run = NULL")).SqlState);
     }
 
     [Theory]
@@ -160,11 +196,11 @@ public sealed class RoleTests : Workplace
         return role;
     }
 
-    private static string GrantsOfThePage()
+    private static string GrantsOfThePage(string first)
     {
         var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", "shared-register.md"));
-        const string fence = "```sql\n";
-        var start = page.IndexOf(fence, StringComparison.Ordinal) + fence.Length;
+        var fence = "```sql\n" + first;
+        var start = page.IndexOf(fence, StringComparison.Ordinal) + "```sql\n".Length;
         return page[start..page.IndexOf("```", start, StringComparison.Ordinal)];
     }
 

@@ -77,8 +77,8 @@ internal sealed class LogRows(DbConnection connection)
             to
         );
 
-    /// <summary>The nodes that are kept; none where there is no place for them.</summary>
-    public IReadOnlyDictionary<long, byte[]> Nodes() => _nodes.IsThere ? _nodes.All() : new Dictionary<long, byte[]>();
+    /// <summary>The nodes that are kept; null where there is no place for them.</summary>
+    public IReadOnlyDictionary<long, byte[]>? Nodes() => _nodes.IsThere ? _nodes.All() : null;
 
     /// <summary>Keeps the nodes of the entries that are there, where there was no place for them.</summary>
     public void MakeNodes()

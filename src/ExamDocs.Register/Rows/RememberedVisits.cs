@@ -33,6 +33,13 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     public IReadOnlyList<RememberedVisit> SinceRecord(string sha256) =>
         Visits("visit.visit >= (SELECT max(same.visit) FROM visit same WHERE same.sha256 = $1)", sha256);
 
+    /// <summary>The owner's marks that were recorded, each once for its visit.</summary>
+    public IReadOnlyList<(int Visit, string Mark)> OwnersMarks() =>
+        Connection.Rows(
+            row => (row.GetInt32(0), row.GetString(1)),
+            "SELECT DISTINCT visit, owners_mark FROM item WHERE owners_mark IS NOT NULL"
+        );
+
     /// <summary>The versions stored under one reference, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
 

@@ -50,6 +50,8 @@ internal static class Layout
             ("log_by_visit", $"CREATE INDEX log_by_visit ON log (({visitOfEntry}))"),
             ("item_by_serial", "CREATE INDEX item_by_serial ON item {equal}(serial)"),
             ("pending_document", "CREATE INDEX pending_document ON document (letter, year, sequence) WHERE state = 'pending'"),
+            // A mark itself may be longer than a server takes into a tree.
+            ("item_with_mark", "CREATE INDEX item_with_mark ON item (visit) WHERE owners_mark IS NOT NULL"),
             ("replacement_of", "CREATE INDEX replacement_of ON replacement (replaced)"),
         ];
 }
