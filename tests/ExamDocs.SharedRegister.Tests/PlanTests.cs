@@ -64,9 +64,12 @@ public sealed class PlanTests : Workplace
             register.Visits.Remember(SampleVisit.Of("V-2026-032"));
         });
         Assert.InRange(plans.Count, 40, 1_000);
-        var whole = plans.Where(p => p.Contains("Seq Scan", StringComparison.Ordinal) && !IsOfASmallTable(p)).ToList();
+        var whole = plans.Where(p => p.Contains("Seq Scan", StringComparison.Ordinal) && !IsOfASmallTable(p) && !CountsAll(p)).ToList();
         Assert.True(whole.Count == 0, string.Join("\n\n", whole));
     }
+
+    /// <summary>That no visit is gone is known only by counting them, which takes the visits' index alone where their records are long.</summary>
+    private static bool CountsAll(string plan) => plan.Contains("SELECT count(*) FROM visit WHERE visit <= $1", StringComparison.Ordinal);
 
     /// <summary>The register and its counters have a few rows for good; the log and its roots have a few in this test.</summary>
     private static bool IsOfASmallTable(string plan) =>

@@ -1,7 +1,7 @@
 using System.Data.Common;
+using ExamDocs.Cli.Tests;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
-using ExamDocs.Cli.Tests;
 using ExamDocs.Register.Storage;
 using ExamDocs.Register.Tests;
 using Npgsql;
