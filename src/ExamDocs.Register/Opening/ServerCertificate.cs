@@ -20,9 +20,9 @@ internal static class ServerCertificate
         {
             null => "its certificate was refused",
             var certificate when !certificate.MatchesHostname(host) => "its certificate is for another name",
-            var certificate when certificate.NotAfter < TimeProvider.System.GetLocalNow() =>
+            var certificate when certificate.NotAfter.ToUniversalTime() < TimeProvider.System.GetUtcNow().UtcDateTime =>
                 $"its certificate expired on {StoredDate(certificate.NotAfter)}",
-            var certificate when certificate.NotBefore > TimeProvider.System.GetLocalNow() =>
+            var certificate when certificate.NotBefore.ToUniversalTime() > TimeProvider.System.GetUtcNow().UtcDateTime =>
                 $"its certificate is not valid before {StoredDate(certificate.NotBefore)}",
             _ => "its certificate is from an authority that is not trusted here (Root%20Certificate names the file of one that is)",
         };

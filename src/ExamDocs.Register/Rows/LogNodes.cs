@@ -19,6 +19,9 @@ internal sealed class LogNodes(DbConnection connection)
     /// <summary>A level has fewer nodes than this: positions are whole numbers of 32 bits.</summary>
     private const int LevelSize = 1 << 26;
 
+    /// <summary>Nodes that one statement keeps.</summary>
+    private const int AtOnce = 100;
+
     private bool? _isThere;
 
     public bool IsThere => _isThere ??= Asked();
@@ -41,13 +44,18 @@ internal sealed class LogNodes(DbConnection connection)
     /// <inheritdoc cref="Read"/>
     public IReadOnlyDictionary<long, byte[]> All() => Where("node >= 0");
 
-    /// <summary>Another run may have kept it already.</summary>
-    public void Keep(int level, long place, byte[] hash) =>
-        connection.Execute(
-            "INSERT INTO log_node (node, hash) VALUES ($1, $2) ON CONFLICT (node) DO NOTHING",
-            IdOf(level, place),
-            Convert.ToBase64String(hash)
-        );
+    /// <summary>Another run may have kept some already.</summary>
+    public void Keep(IEnumerable<(int Level, long Place, byte[] Hash)> nodes)
+    {
+        foreach (var some in nodes.Chunk(AtOnce))
+        {
+            var rows = some.Select((_, n) => FormattableString.Invariant($"(${(2 * n) + 1}, ${(2 * n) + 2})"));
+            connection.Execute(
+                $"INSERT INTO log_node (node, hash) VALUES {string.Join(", ", rows)} ON CONFLICT (node) DO NOTHING",
+                [.. some.SelectMany(n => new object?[] { (int)IdOf(n.Level, n.Place), Convert.ToBase64String(n.Hash) })]
+            );
+        }
+    }
 
     /// <summary>The right edge of the tree over as many whole blocks as nodes are kept for; empty where one is missing.</summary>
     public MerkleFrontier Frontier()

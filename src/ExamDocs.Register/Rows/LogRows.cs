@@ -84,20 +84,21 @@ internal sealed class LogRows(DbConnection connection)
     public void MakeNodes()
     {
         _frontier = new();
-        foreach (var (_, entry) in Stream())
+        foreach (var (position, entry) in Stream(atOnce: 4_096))
         {
             Add(entry);
-            KeepNodes();
+            if (position % 4_096 == 0)
+                KeepNodes();
         }
+        KeepNodes();
     }
 
     public IReadOnlyList<ReadOnlyMemory<byte>> Entries() =>
         connection.Rows(row => (ReadOnlyMemory<byte>)row.GetFieldValue<byte[]>(0), "SELECT entry FROM log ORDER BY position");
 
     /// <summary>Every entry with the position that it is stored under, a few at a time.</summary>
-    public IEnumerable<(long Position, byte[] Entry)> Stream(long first = long.MinValue)
+    public IEnumerable<(long Position, byte[] Entry)> Stream(long first = long.MinValue, int atOnce = 64)
     {
-        const int AtOnce = 64;
         for (var (from, page) = (first, Page(first)); page.Count > 0; page = Page(from))
         {
             foreach (var row in page)
@@ -107,7 +108,7 @@ internal sealed class LogRows(DbConnection connection)
         List<(long Position, byte[] Entry)> Page(long from) =>
             connection.Rows(
                 row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)),
-                $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {AtOnce}",
+                $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {atOnce}",
                 from
             );
     }
@@ -156,7 +157,7 @@ internal sealed class LogRows(DbConnection connection)
         // What fails is undone with its transaction, and must not be kept by the next.
         _full.Clear();
         if (full.Count > 0 && _nodes.IsThere)
-            full.ForEach(n => _nodes.Keep(n.Level, n.Place, n.Hash));
+            _nodes.Keep(full);
     }
 
     private bool IsStored(MerkleFrontier frontier) =>
