@@ -62,6 +62,9 @@ public sealed partial class DocumentRegister : IDisposable
     public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string? kind = null) =>
         kind is null ? Rows.Documents.CurrentOf(reference) : Rows.Documents.CurrentOf(reference, kind);
 
+    /// <summary>Documents issued from one visit, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> Of(int visit) => Rows.Documents.Of(visit);
+
     /// <summary>Documents issued from one visit that name an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.Documents.About(item, visit);
 

@@ -45,6 +45,9 @@ public sealed class VisitRegister
     /// <summary>The versions stored under one reference, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => _rows.Visits.OfReference(reference);
 
+    /// <summary>The owner's marks that visits recorded, each once for its visit.</summary>
+    public IReadOnlyList<(int Visit, string Mark)> OwnersMarks() => _rows.Visits.OwnersMarks();
+
     /// <summary>The record of a visit, as stored.</summary>
     /// <exception cref="InvalidDataException">It is not there, or not as it was stored.</exception>
     public byte[] Record(int visit) => _rows.Visits.Record(visit);

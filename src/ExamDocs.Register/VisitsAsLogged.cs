@@ -22,10 +22,11 @@ public sealed class VisitsAsLogged
     private readonly RegisterDatabase _database;
     private readonly Func<int, byte[], ExaminationRecord?> _read;
     private readonly HashSet<int> _sound = [];
+    private readonly EntriesInLog _log;
     private bool _isComplete;
 
     internal VisitsAsLogged(RegisterRows rows, Func<int, byte[], ExaminationRecord?> read) =>
-        (_rows, _database, _read) = (rows, rows.Database, read);
+        (_rows, _database, _read, _log) = (rows, rows.Database, read, rows.Log.InLog());
 
     /// <summary>As <see cref="VisitRegister.Touching"/> gives them.</summary>
     /// <exception cref="RegisterAlteredException">One of them is not as the log has it, or a visit is gone.</exception>
@@ -52,8 +53,9 @@ public sealed class VisitsAsLogged
             {
                 if (stored.Fault(visit, _read) is { } fault)
                     throw new RegisterAlteredException(stored.Name(visit), fault);
-                _sound.Add(visit);
             }
+            _log.Require(stored.Positions);
+            _sound.UnionWith(some);
         }
     }
 
@@ -72,12 +74,12 @@ public sealed class VisitsAsLogged
     /// <summary>A visit whose keys were altered is still found by an id or a serial number that is typed alike in its other rows.</summary>
     private List<int> Named(IEnumerable<string> ids, IEnumerable<string?> serials)
     {
-        var (id, serial) = (_database.Values("$1"), _database.Values("$2"));
+        var (id, serial) = (_database.AmongTexts("$1"), _database.AmongTexts("$2"));
         return _database.Connection.Rows(
             row => row.GetInt32(0),
             $"""
-            SELECT visit FROM outcome WHERE item IN {id} UNION SELECT visit FROM item WHERE id IN {id}
-            UNION SELECT visit FROM examination WHERE item IN {id} UNION SELECT visit FROM item WHERE serial IN {serial}
+            SELECT visit FROM outcome WHERE item {id} UNION SELECT visit FROM item WHERE id {id}
+            UNION SELECT visit FROM examination WHERE item {id} UNION SELECT visit FROM item WHERE serial {serial}
             """,
             Listed(ids),
             Listed(serials.OfType<string>())

@@ -6,6 +6,7 @@ using ExamDocs.Register.Tests;
 namespace ExamDocs.SharedRegister.Tests;
 
 /// <summary>What may be wrong with an address, and what is said then: one sentence, and never a password.</summary>
+[Collection(nameof(EncryptionTests))]
 public sealed class AddressTests : Workplace
 {
     private const string Secret = "s3cret-of-the-yard";

@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using System.Data.Common;
+using ExamDocs.Cli.Tests;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
@@ -8,7 +10,7 @@ using Npgsql;
 namespace ExamDocs.SharedRegister.Tests;
 
 /// <summary>Who may do what, set up word for word as docs/shared-register.md says.</summary>
-public sealed class RoleTests : Workplace
+public sealed partial class RoleTests : Workplace
 {
     private const string NoPermission = "42501";
 
@@ -18,7 +20,7 @@ public sealed class RoleTests : Workplace
         var owner = Role("owner", "");
         OnTheServer($"ALTER DATABASE {DatabaseName} OWNER TO {owner}");
         DocumentRegister.Open(Server.AddressOf(DatabaseName, owner)).Dispose();
-        ByHand(GrantsOfThePage());
+        ByHand(GrantsOf("shared-register.md"));
         var anna = Role("anna", "IN ROLE examiner");
         using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, anna)))
             DoEverything(register);
@@ -81,6 +83,41 @@ public sealed class RoleTests : Workplace
             Assert.Empty(register.MoveContent("database").Faults);
         Issue(examiner, "inside again");
         Assert.Empty(examiner.Check());
+    }
+
+    [Fact]
+    public async Task A_reader_reads_checks_and_exports_all_and_writes_nothing()
+    {
+        using (var register = Open())
+            DoEverything(register);
+        ByHand(GrantsOf("shared-register.md", "CREATE ROLE reader"));
+        var olga = Role("olga", "IN ROLE reader");
+        var address = Server.AddressOf(DatabaseName, olga);
+        using (var register = DocumentRegister.OpenToRead(address))
+        {
+            Assert.Empty(register.Check());
+            Assert.Equal(Pdf("b"), register.Content(register.FindByNumber("R-2026-000002")!));
+            Assert.NotEmpty(register.Proofs(new HashSet<string> { "R-2026-000001" }).Proofs);
+        }
+        using var examdocs = new Examdocs();
+        var visit = Records.Small().Write(examdocs, "visit.json");
+        Assert.Equal(0, (await examdocs.RunAsync("register", "export", "--out", "all", "--register", address)).ExitCode);
+        Assert.True(File.Exists(examdocs.At("all/checkpoint.json")));
+        Assert.NotEqual(3, (await examdocs.RunAsync("check", visit, "--register", address)).ExitCode);
+        Assert.Equal(3, (await examdocs.RunAsync("register", "import", visit, "--register", address)).ExitCode);
+        var file = Path.Combine(examdocs.Folder, "all", "documents", "R-2026-000002.pdf");
+        Assert.NotEqual(3, (await examdocs.RunAsync("verify", file, "--register", address)).ExitCode);
+
+        using (var writing = DocumentRegister.Open(address))
+            Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => Take(writing, "d")).SqlState);
+        using var connection = Connect(DatabaseName, olga, Server.Password);
+        connection.Execute("SET default_transaction_read_only = off");
+        foreach (var table in EveryTable())
+        {
+            foreach (var statement in (string[])[$"INSERT INTO {table} SELECT * FROM {table}", $"DELETE FROM {table}", $"TRUNCATE {table}"])
+                Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute(statement)).SqlState);
+        }
+        Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute("UPDATE document SET run = NULL")).SqlState);
     }
 
     [Theory]
@@ -188,22 +225,24 @@ public sealed class RoleTests : Workplace
         return role;
     }
 
-    private static string GrantsOfThePage() => GrantsOf("shared-register.md");
-
     /// <summary>The statements of a page, word for word; the role is made where it is not there.</summary>
-    internal static string GrantsOf(string name)
+    /// <param name="name">The page.</param>
+    /// <param name="first">What the first of them begins with.</param>
+    internal static string GrantsOf(string name, string first = "")
     {
         var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", name));
         const string fence = "```sql\n";
-        var start = page.IndexOf(fence, StringComparison.Ordinal) + fence.Length;
+        var start = page.IndexOf(fence + first, StringComparison.Ordinal) + fence.Length;
         // Roles are the server's: another test may have made this one.
-        return page[start..page.IndexOf("```", start, StringComparison.Ordinal)]
+        return CreateRole()
             .Replace(
-                "CREATE ROLE examiner NOLOGIN;",
-                "DO $$ BEGIN CREATE ROLE examiner NOLOGIN; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$;",
-                StringComparison.Ordinal
+                page[start..page.IndexOf("```", start, StringComparison.Ordinal)],
+                "DO $$$$ BEGIN $0 EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$$$;"
             );
     }
+
+    [GeneratedRegex(@"^CREATE ROLE \w+ NOLOGIN;", RegexOptions.Multiline | RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex CreateRole();
 
     private static string RepositoryRoot() => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Cli.Tests.Records.ExampleJson)!, ".."));
 }

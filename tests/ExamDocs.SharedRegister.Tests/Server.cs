@@ -25,7 +25,7 @@ public sealed class Server : IDisposable
     private static Server? s_running;
 
     private readonly string _folder = "";
-    private readonly string? _programs = Programs();
+    private readonly string? _programs = Found();
 
     public Server()
     {
@@ -48,6 +48,9 @@ public sealed class Server : IDisposable
     public string Password { get; } = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(12));
 
     public int Port { get; private set; }
+
+    /// <summary>The folder of the server's own programs.</summary>
+    public string Programs => _programs!;
 
     /// <summary>A folder in which the server's own programs may write.</summary>
     public string Folder => _folder;
@@ -136,7 +139,7 @@ public sealed class Server : IDisposable
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    private static string? Programs()
+    private static string? Found()
     {
         if (Environment.GetEnvironmentVariable(ProgramsVariable) is { Length: > 0 } named)
             return File.Exists(Path.Combine(named, "initdb")) ? named : null;

@@ -37,6 +37,7 @@ internal sealed class CheckedLog(LogRows log, RegisterCheckRequest request, Logg
     public IEnumerable<string> Faults()
     {
         var position = -1L;
+        var nodes = new NodesCheck(log.Nodes());
         IReadOnlyList<Checkpoint> exported = request.Since is { } since ? [.. request.Kept, since] : request.Kept;
         (var said, Log) = LogCheck.Run(
             log.Stream()
@@ -63,11 +64,12 @@ internal sealed class CheckedLog(LogRows log, RegisterCheckRequest request, Logg
                 if (entry is not null)
                     OfRegister(entry);
             },
-            Vouched
+            Vouched,
+            nodes.Add
         );
         if (Vouched > 0 && entries.LacksBeginnings)
             AddEarlier();
-        return [.. said, .. _faults];
+        return [.. said, .. nodes.Faults(), .. _faults];
     }
 
     private void Add(long row, LogEntry entry, ReadOnlyMemory<byte> bytes)

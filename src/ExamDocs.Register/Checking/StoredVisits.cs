@@ -28,7 +28,7 @@ internal sealed class StoredVisits
                 row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),
                 $"""
                 SELECT {database.VisitOfEntry}, position, entry FROM log
-                WHERE {database.VisitOfEntry} IN {database.Numbers("$1")} ORDER BY position
+                WHERE {database.VisitOfEntry} {database.AmongNumbers("$1")} ORDER BY position
                 """,
                 _numbers
             )
@@ -41,6 +41,9 @@ internal sealed class StoredVisits
 
     /// <summary>The first of the visits that the log says was remembered; null where it names none.</summary>
     public int? FirstInLog => _entries.Where(e => e.Any(r => r.Entry is not { What: LogEntry.EndsWord })).Min(e => (int?)e.Key);
+
+    /// <summary>Where the entries about the visits are in the log.</summary>
+    public IEnumerable<long> Positions => _entries.SelectMany(e => e.Select(r => r.Position));
 
     /// <summary>A visit as somebody would know it: its number, reference and day, as far as they are still there.</summary>
     public string Name(int visit)
@@ -118,7 +121,7 @@ internal sealed class StoredVisits
     {
         var sorted = order is null ? visit : $"{visit}, {order}";
         _rows[table] = _database
-            .Connection.Raw($"{question} WHERE {visit} IN {_database.Numbers("$1")} ORDER BY {sorted}", _numbers)
+            .Connection.Raw($"{question} WHERE {visit} {_database.AmongNumbers("$1")} ORDER BY {sorted}", _numbers)
             .ToLookup(r => r[0].Value, StringComparer.Ordinal);
     }
 

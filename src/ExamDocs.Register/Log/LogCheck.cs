@@ -29,13 +29,15 @@ public static class LogCheck
     /// <param name="exported">Checkpoints kept elsewhere.</param>
     /// <param name="seen">Gets the row of each entry, from 0, its bytes and the entry; null where it is unreadable or vouched for.</param>
     /// <param name="vouched">So many entries are those of an exported checkpoint: their bytes count for its root and are not read.</param>
+    /// <param name="full">Gets every full subtree: level, place and hash; left out, nobody does.</param>
     /// <returns>One sentence for each thing that is wrong, and the log that was gone through.</returns>
     internal static (IReadOnlyList<string> Faults, MerkleFrontier Log) Run(
         IEnumerable<ReadOnlyMemory<byte>> entries,
         IEnumerable<Checkpoint> kept,
         IReadOnlyList<Checkpoint> exported,
         Action<long, ReadOnlyMemory<byte>, LogEntry?> seen,
-        long vouched = 0
+        long vouched = 0,
+        Action<int, long, byte[]>? full = null
     )
     {
         using var own = new KeptRoots(kept);
@@ -50,7 +52,7 @@ public static class LogCheck
             else
                 entry = order.Add(bytes);
             seen(frontier.Size, bytes, entry);
-            frontier.Append(MerkleTree.LeafHash(bytes.Span));
+            frontier.Append(MerkleTree.LeafHash(bytes.Span), full ?? (static (_, _, _) => { }));
             own.At(frontier);
             if (sizes.Contains(frontier.Size))
                 roots[frontier.Size] = frontier.Root();

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Net.Sockets;
+using System.Security.Authentication;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 using NodaTime;
@@ -55,6 +56,11 @@ internal static class PostgresOpening
             var register = new PostgresRegister(connection, $"postgres://{settings.Host}/{settings.Database}");
             prepare(register);
             return register;
+        }
+        catch (NpgsqlException refused) when (refused.InnerException is AuthenticationException)
+        {
+            connection.Dispose();
+            throw new RegisterRefusedException(ServerCertificate.WhyRefused(settings.Host!, settings.Port), refused);
         }
         catch (SocketException nowhere)
         {

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 using Microsoft.Data.Sqlite;
 using NodaTime;
@@ -85,7 +86,7 @@ internal sealed class SqliteTables(SqliteRegister register)
         }
         _connection.Execute(Written(FourthLayout.Statements));
         Migration.ToFourth(_connection);
-        foreach (var guard in Guards.All)
+        foreach (var guard in Guards.For(new LogNodes(_connection).IsThere))
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
         _connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
@@ -95,9 +96,16 @@ internal sealed class SqliteTables(SqliteRegister register)
     /// <summary>Another run may be making them: they are looked for again under the lock.</summary>
     private void Index()
     {
-        if (Missing().Count == 0)
+        if (Missing().Count == 0 && new LogNodes(_connection).IsThere)
             return;
         using var transaction = register.BeginWriting();
+        if (!new LogNodes(_connection).IsThere)
+        {
+            _connection.Execute(Written(Layout.LogNodeStatement));
+            foreach (var guard in Guards.OfNodes)
+                _connection.Execute(SqliteRegister.Trigger(guard));
+            new LogRows(_connection).MakeNodes();
+        }
         foreach (var index in Missing())
             _connection.Execute(Written(index));
         transaction.Commit();

@@ -42,7 +42,7 @@ internal sealed class ConnectedVisits
         var next = keys.Select(VisitRows.Stored).Where(known.Add).ToList();
         while (next.Count > 0)
         {
-            var found = Ask("SELECT DISTINCT item, visit FROM item_key WHERE key IN", next, row =>
+            var found = Ask("SELECT DISTINCT item, visit FROM item_key WHERE key", next, row =>
                 (Item: row.GetString(0), Visit: row.GetInt32(1))
             );
             visits.UnionWith(found.Select(f => f.Visit));
@@ -51,8 +51,8 @@ internal sealed class ConnectedVisits
             var named = found.Select(f => f.Item).Where(i => i.Length > 0 && _items.Add(i)).ToList();
             next =
             [
-                .. Ask("SELECT DISTINCT key FROM item_key WHERE item IN", named, row => row.GetString(0)).Where(known.Add),
-                .. Ask("SELECT DISTINCT key FROM item_key WHERE item = '' AND visit IN", unnamed, row => row.GetString(0)).Where(known.Add),
+                .. Ask("SELECT DISTINCT key FROM item_key WHERE item", named, row => row.GetString(0)).Where(known.Add),
+                .. Ask("SELECT DISTINCT key FROM item_key WHERE item = '' AND visit", unnamed, row => row.GetString(0)).Where(known.Add),
             ];
         }
         return visits;
@@ -61,10 +61,18 @@ internal sealed class ConnectedVisits
     private List<T> Ask<T>(string question, IReadOnlyList<string> of, Func<DbDataReader, T> read) =>
         of.Count == 0
             ? []
-            : _database.Connection.Rows(read, $"{question} {_database.Values("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
+            : _database.Connection.Rows(
+                read,
+                $"{question} {_database.AmongTexts("$1")}{_counts}",
+                [JsonSerializer.Serialize(of), .. _limits]
+            );
 
     private List<T> Ask<T>(string question, IReadOnlyList<int> of, Func<DbDataReader, T> read) =>
         of.Count == 0
             ? []
-            : _database.Connection.Rows(read, $"{question} {_database.Numbers("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
+            : _database.Connection.Rows(
+                read,
+                $"{question} {_database.AmongNumbers("$1")}{_counts}",
+                [JsonSerializer.Serialize(of), .. _limits]
+            );
 }

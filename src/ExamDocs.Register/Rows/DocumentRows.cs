@@ -46,6 +46,9 @@ internal sealed class DocumentRows
     /// <summary>Issued documents of a visit that are current.</summary>
     public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Read("state = 'issued' AND ended IS NULL AND visit = $1", visit);
 
+    /// <summary>Issued documents of a visit, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> Of(int visit) => Read("state = 'issued' AND visit = $1", visit);
+
     /// <summary>Issued documents of a visit that name an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
         Read(

@@ -8,7 +8,12 @@ namespace ExamDocs.Register.Rows;
 /// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of the change.</summary>
 internal sealed class LogRows(DbConnection connection)
 {
+    private readonly LogNodes _nodes = new(connection);
+    private readonly List<(int Level, long Place, byte[] Hash)> _full = [];
     private MerkleFrontier _frontier = new();
+
+    /// <summary>Tells of entries whether they are in the log.</summary>
+    public EntriesInLog InLog() => new(this, _nodes);
 
     /// <summary>Enters what happened, and the root of the log with it.</summary>
     /// <param name="entry">Makes the entry once its position is known.</param>
@@ -18,14 +23,15 @@ internal sealed class LogRows(DbConnection connection)
         var position = _frontier.Size;
         var bytes = entry(position).Bytes();
         connection.Execute("INSERT INTO log (position, entry) VALUES ($1, $2)", position, bytes);
-        _frontier.Append(MerkleTree.LeafHash(bytes));
+        Add(bytes);
+        KeepNodes();
         connection.Execute("INSERT INTO checkpoint (size, root) VALUES ($1, $2)", _frontier.Size, Convert.ToBase64String(_frontier.Root()));
         connection.Execute("UPDATE register SET log_size = $1", _frontier.Size);
     }
 
     /// <summary>
-    /// The log is what its last root says, and as long as the register counted. Whoever is about to enter something reads all of it for
-    /// the next root anyhow.
+    /// The log is what its last root says, and as long as the register counted, as far as that can be told from the nodes that are kept
+    /// and the entries after them.
     /// </summary>
     /// <exception cref="RegisterAlteredException">It is not.</exception>
     public void Require()
@@ -69,14 +75,40 @@ internal sealed class LogRows(DbConnection connection)
         );
     }
 
+    /// <summary>Entries in their order.</summary>
+    /// <param name="from">Position of the first.</param>
+    /// <param name="to">Position before which they end.</param>
+    public IReadOnlyList<byte[]> Between(long from, long to) =>
+        connection.Rows(
+            row => row.GetFieldValue<byte[]>(0),
+            "SELECT entry FROM log WHERE position >= $1 AND position < $2 ORDER BY position",
+            from,
+            to
+        );
+
+    /// <summary>The nodes that are kept; null where there is no place for them.</summary>
+    public IReadOnlyDictionary<long, byte[]>? Nodes() => _nodes.IsThere ? _nodes.All() : null;
+
+    /// <summary>Keeps the nodes of the entries that are there, where there was no place for them.</summary>
+    public void MakeNodes()
+    {
+        _frontier = new();
+        foreach (var (position, entry) in Stream(atOnce: 4_096))
+        {
+            Add(entry);
+            if (position % 4_096 == 0)
+                KeepNodes();
+        }
+        KeepNodes();
+    }
+
     public IReadOnlyList<ReadOnlyMemory<byte>> Entries() =>
         connection.Rows(row => (ReadOnlyMemory<byte>)row.GetFieldValue<byte[]>(0), "SELECT entry FROM log ORDER BY position");
 
     /// <summary>Every entry with the position that it is stored under, a few at a time.</summary>
-    public IEnumerable<(long Position, byte[] Entry)> Stream()
+    public IEnumerable<(long Position, byte[] Entry)> Stream(long first = long.MinValue, int atOnce = 64)
     {
-        const int AtOnce = 64;
-        for (var (from, page) = (long.MinValue, Page(long.MinValue)); page.Count > 0; page = Page(from))
+        for (var (from, page) = (first, Page(first)); page.Count > 0; page = Page(from))
         {
             foreach (var row in page)
                 yield return row;
@@ -85,7 +117,7 @@ internal sealed class LogRows(DbConnection connection)
         List<(long Position, byte[] Entry)> Page(long from) =>
             connection.Rows(
                 row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)),
-                $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {AtOnce}",
+                $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {atOnce}",
                 from
             );
     }
@@ -102,7 +134,7 @@ internal sealed class LogRows(DbConnection connection)
         );
 
     // A root that somebody overwrote must not hold.
-    private static byte[] Root(string base64)
+    public static byte[] Root(string base64)
     {
         var root = new byte[MerkleTree.HashLength];
         return Convert.TryFromBase64String(base64, root, out var length) && length == root.Length ? root : new byte[MerkleTree.HashLength];
@@ -112,15 +144,29 @@ internal sealed class LogRows(DbConnection connection)
     private void CatchUp()
     {
         if (_frontier.Size > 0 && !IsStored(_frontier))
+        {
             _frontier = new();
-        foreach (
-            var entry in connection.Rows(
-                row => row.GetFieldValue<byte[]>(0),
-                "SELECT entry FROM log WHERE position >= $1 ORDER BY position",
-                _frontier.Size
-            )
-        )
-            _frontier.Append(MerkleTree.LeafHash(entry));
+            _full.Clear();
+        }
+        if (_frontier.Size == 0 && _nodes.IsThere && _nodes.Frontier() is var kept && IsStored(kept))
+            _frontier = kept;
+        foreach (var (_, entry) in Stream(_frontier.Size))
+            Add(entry);
+    }
+
+    private void Add(byte[] entry) => _frontier.Append(MerkleTree.LeafHash(entry), (level, place, hash) =>
+        {
+            if (level >= LogNodes.Lowest)
+                _full.Add((level, place, hash));
+        });
+
+    private void KeepNodes()
+    {
+        List<(int Level, long Place, byte[] Hash)> full = [.. _full];
+        // What fails is undone with its transaction, and must not be kept by the next.
+        _full.Clear();
+        if (full.Count > 0 && _nodes.IsThere)
+            _nodes.Keep(full);
     }
 
     private bool IsStored(MerkleFrontier frontier) =>

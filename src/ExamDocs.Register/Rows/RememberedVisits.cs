@@ -44,6 +44,17 @@ internal sealed class RememberedVisits(RegisterDatabase database)
         }
     }
 
+    /// <summary>The visit with this record that was stored last, and all that were stored after it; none where there is no such.</summary>
+    public IReadOnlyList<RememberedVisit> SinceRecord(string sha256) =>
+        Visits("visit.visit >= (SELECT max(same.visit) FROM visit same WHERE same.sha256 = $1)", sha256);
+
+    /// <summary>The owner's marks that were recorded, each once for its visit.</summary>
+    public IReadOnlyList<(int Visit, string Mark)> OwnersMarks() =>
+        Connection.Rows(
+            row => (row.GetInt32(0), row.GetString(1)),
+            "SELECT DISTINCT visit, owners_mark FROM item WHERE owners_mark IS NOT NULL"
+        );
+
     /// <summary>The versions stored under one reference, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
 
@@ -51,7 +62,7 @@ internal sealed class RememberedVisits(RegisterDatabase database)
     public IReadOnlyList<TouchingVisit> Of(IReadOnlyCollection<int> numbers)
     {
         var list = JsonSerializer.Serialize(numbers);
-        var chosen = $"visit.visit IN {database.Numbers("$1")}";
+        var chosen = $"visit.visit {database.AmongNumbers("$1")}";
         var outcomes = Outcomes(chosen, list).ToLookup(o => o.Visit.Visit, o => o.Outcome);
         return [.. Visits(chosen, list).Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }

@@ -101,18 +101,21 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
     {
         var numbers = new List<(int Visit, bool IsNew)>();
         // What is stored by this call counts among the versions too.
-        var versions = new Lazy<List<Version>>(() =>
-            [.. remembered.All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]
-        );
+        var added = new List<Version>();
         foreach (var visit in visits)
         {
             var sha256 = Sha256Hex.Of(visit.Json);
             var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
-            var like = versions.Value.FindLast(v =>
-                reference is null
-                    ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
-                    : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer)
-            );
+            // Only what was stored since the same record was can be a later version than that.
+            var like = remembered
+                .SinceRecord(sha256)
+                .Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))
+                .Concat(added)
+                .LastOrDefault(v =>
+                    reference is null
+                        ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
+                        : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer)
+                );
             if (
                 like is not null
                 && string.Equals(like.Sha256, sha256, StringComparison.Ordinal)
@@ -123,7 +126,7 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
                 continue;
             }
             numbers.Add((++latest, true));
-            versions.Value.Add(new(latest, sha256, reference, employer, visit.Outcomes));
+            added.Add(new(latest, sha256, reference, employer, visit.Outcomes));
         }
         return numbers;
     }

@@ -49,13 +49,13 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>Shows everything as it is at one moment until the transaction ends.</summary>
     public abstract DbTransaction BeginReading();
 
-    /// <summary>A list of texts as rows, from one value that is a JSON array of strings.</summary>
+    /// <summary>The condition, behind a column, that it is among the texts of one value that is a JSON array of strings.</summary>
     /// <param name="parameter">Its name in the statement, for example $1.</param>
-    public abstract string Values(string parameter);
+    public abstract string AmongTexts(string parameter);
 
-    /// <summary>A list of whole numbers as rows, from one value that is a JSON array of them.</summary>
+    /// <summary>The condition, behind a column, that it is among the whole numbers of one value that is a JSON array of them.</summary>
     /// <param name="parameter">Its name in the statement, for example $1.</param>
-    public abstract string Numbers(string parameter);
+    public abstract string AmongNumbers(string parameter);
 
     /// <summary>
     /// The number of the visit that an entry of the log remembers, or that ended something, as the index over the log has it; else null.

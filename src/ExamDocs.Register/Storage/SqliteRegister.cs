@@ -31,9 +31,9 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     public override DbTransaction BeginReading() => ((SqliteConnection)Connection).BeginTransaction(deferred: true);
 
-    public override string Values(string parameter) => $"(SELECT value FROM json_each({parameter}))";
+    public override string AmongTexts(string parameter) => $"IN (SELECT value FROM json_each({parameter}))";
 
-    public override string Numbers(string parameter) => Values(parameter);
+    public override string AmongNumbers(string parameter) => AmongTexts(parameter);
 
     public override string VisitOfEntry =>
         """

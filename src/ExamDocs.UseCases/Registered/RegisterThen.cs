@@ -23,9 +23,8 @@ internal sealed class RegisterThen(DocumentRegister register, LocalDate? day)
     /// <summary>What visits known later ended of what the documents of a visit say.</summary>
     public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) => [.. register.Visits.EndsOf(visit).Where(e => Knew(e.ByVisit))];
 
-    /// <summary>Documents issued from one visit that name an item.</summary>
-    public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
-        [.. register.About(item, visit).Select(Then).OfType<DocumentStatus>()];
+    /// <summary>Documents issued from one visit.</summary>
+    public IReadOnlyList<DocumentStatus> Of(int visit) => [.. register.Of(visit).Select(Then).OfType<DocumentStatus>()];
 
     /// <summary>The document of a number as it was then; null where it was not out.</summary>
     public DocumentStatus? Find(string number) => register.Find(number) is { } document ? Then(document) : null;

@@ -34,14 +34,14 @@ public sealed class EveryCellTests : Workplace
     {
         using var register = Populated();
         Assert.Equal(([], []), Check(register) is var found ? (found.Faults.ToArray(), found.Notes.ToArray()) : default);
-        Assert.All(EveryTable(), table => Assert.True(Rows(table) > 0, $"Nothing is in {table}: changing it shows nothing."));
+        Assert.All(Tables(), table => Assert.True(Rows(table) > 0, $"Nothing is in {table}: changing it shows nothing."));
     }
 
     [Fact]
     public void All_rows_of_each_table_deleted_are_found()
     {
         using var register = Populated();
-        foreach (var table in EveryTable())
+        foreach (var table in Tables())
             Found(register, $"DELETE FROM {table}", table);
     }
 
@@ -49,7 +49,7 @@ public sealed class EveryCellTests : Workplace
     public void One_row_of_each_table_deleted_is_found()
     {
         using var register = Populated();
-        foreach (var table in EveryTable())
+        foreach (var table in Tables())
             Found(register, $"DELETE FROM {table} WHERE {Row} = (SELECT max({Row}) FROM {table})", table);
     }
 
@@ -58,7 +58,7 @@ public sealed class EveryCellTests : Workplace
     {
         using var register = Populated();
         var tried = 0;
-        foreach (var (table, column, isNumber, isBytes) in EveryTable().SelectMany(ColumnsOf))
+        foreach (var (table, column, isNumber, isBytes) in Tables().SelectMany(ColumnsOf))
         {
             foreach (
                 var value in isNumber ? ["{0} + 1000", "-7"]
@@ -84,6 +84,9 @@ public sealed class EveryCellTests : Workplace
         Assert.True(tried > 300, $"Only {tried} changes could be tried.");
         Assert.Empty(Check(register).Faults);
     }
+
+    /// <summary>Nodes of a log are kept once it is longer; <see cref="LogNodesTests"/> changes those.</summary>
+    private IEnumerable<string> Tables() => EveryTable().Where(t => t is not Layout.LogNode);
 
     /// <returns>1 where the change could be made; the database itself refuses some.</returns>
     private int Found(DocumentRegister register, string change, string what)

@@ -66,7 +66,7 @@ public sealed class AlteredRegisterTests : IDisposable
     }
 
     /// <summary>
-    /// The entry alone says nothing of itself; its root does, and whoever enters something makes that from all of the log.
+    /// The entry alone says nothing of itself; its root does, to which the entries around it lead.
     /// </summary>
     [Fact]
     public async Task With_its_entry_altered_too_nothing_is_issued_and_the_check_of_the_register_finds_it()
@@ -76,9 +76,11 @@ public sealed class AlteredRegisterTests : IDisposable
             "UPDATE log SET entry = CAST(replace(replace(CAST(entry AS TEXT), '\"withdraw\"', '\"fit\"'), '\"W6\"', '') AS "
                 + "BLOB) WHERE CAST(entry AS TEXT) LIKE '%\"visit\":2,%'"
         );
-        Assert.Equal(Outcome.Fit, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
+        const string said = "its log is no longer as it was recorded";
+        var checkedBefore = Assert.Throws<RegisterAlteredException>(() => _visits.Check(Visit("V-2", "2026-11-02")));
+        Assert.Contains(said, checkedBefore.Message, StringComparison.Ordinal);
         var refused = await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(Visit("V-2", "2026-11-02")));
-        Assert.Contains("its log is no longer as it was recorded", refused.Message, StringComparison.Ordinal);
+        Assert.Contains(said, refused.Message, StringComparison.Ordinal);
         Assert.NotEmpty(Faults());
         AssertNothingCame(visits: 2);
     }

@@ -7,6 +7,7 @@ using System.Text.Json.Nodes;
 using System.Xml;
 using ExamDocs.Benchmarks;
 using ExamDocs.Benchmarks.Issuing;
+using ExamDocs.Benchmarks.Size;
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.Browsing;
@@ -61,6 +62,29 @@ if (args is ["issue", .. var asked])
     var cases = asked.Length > 1 ? asked[1..] : ["report:1", "report:10", "report:100", "due-label:100", "schedule:2000"];
     await IssueRun.AllAsync(Root(), rounds, [.. cases.Select(IssueCase.Parse)]);
     return 0;
+}
+if (args is ["size-make", var sizeAddress, var sizeDocuments])
+{
+    GeneratedRegister.Make(sizeAddress, int.Parse(sizeDocuments, CultureInfo.InvariantCulture));
+    return 0;
+}
+if (args is ["size", var measuredAddress])
+{
+    SizeRun.All(measuredAddress);
+    return 0;
+}
+if (args is ["size-due", var dueAddress])
+{
+    SizeRun.Due(dueAddress);
+    return 0;
+}
+if (args is ["size-clients", var clientsAddress, var clients, var seconds])
+{
+    return ClientsRun.All(
+        clientsAddress,
+        int.Parse(clients, CultureInfo.InvariantCulture),
+        int.Parse(seconds, CultureInfo.InvariantCulture)
+    );
 }
 if (args is ["due-one", var dueRegister])
 {
