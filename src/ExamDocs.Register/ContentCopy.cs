@@ -93,7 +93,7 @@ internal sealed class ContentCopy(RegisterRows rows, ContentStore? target)
         var there = _connection
             .Rows(
                 row => row.GetString(0),
-                $"SELECT number FROM content WHERE number IN {_database.Values("$1")}",
+                $"SELECT number FROM content WHERE number {_database.AmongTexts("$1")}",
                 JsonSerializer.Serialize(lot.Select(d => d.Number))
             )
             .ToHashSet(StringComparer.Ordinal);

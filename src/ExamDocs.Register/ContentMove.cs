@@ -130,7 +130,7 @@ internal sealed class ContentMove(RegisterRows rows, ContentAddress to)
 
     private void DropInside(List<(string Number, string Sha256)> lot) =>
         _database.Connection.Execute(
-            $"DELETE FROM content WHERE number IN {_database.Values("$1")}",
+            $"DELETE FROM content WHERE number {_database.AmongTexts("$1")}",
             JsonSerializer.Serialize(lot.Select(d => d.Number))
         );
 

@@ -88,7 +88,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         {
             var there = database
                 .Connection.Raw(
-                    $"SELECT number, letter, year, sequence FROM document WHERE number IN {database.Values("$1")}",
+                    $"SELECT number, letter, year, sequence FROM document WHERE number {database.AmongTexts("$1")}",
                     JsonSerializer.Serialize(numbers)
                 )
                 .ToLookup(r => r[0].Value, StringComparer.Ordinal);

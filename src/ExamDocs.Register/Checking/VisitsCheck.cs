@@ -69,7 +69,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         {
             var there = database
                 .Connection.Raw(
-                    $"SELECT visit FROM visit WHERE visit IN {database.Numbers("$1")}",
+                    $"SELECT visit FROM visit WHERE visit {database.AmongNumbers("$1")}",
                     $"[{string.Join(',', some.Select(v => v["visit ".Length..]))}]"
                 )
                 .ConvertAll(r => r[0].Value!);

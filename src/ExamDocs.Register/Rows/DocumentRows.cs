@@ -25,7 +25,7 @@ internal sealed class DocumentRows
     public DocumentStatus? Find(string number) => Read("number = $1", number).SingleOrDefault();
 
     public IReadOnlyList<DocumentStatus> Find(RegisterDatabase database, IReadOnlyList<string> numbers) =>
-        Read($"number IN {database.Values("$1")}", System.Text.Json.JsonSerializer.Serialize(numbers));
+        Read($"number {database.AmongTexts("$1")}", System.Text.Json.JsonSerializer.Serialize(numbers));
 
     public IReadOnlyList<DocumentStatus> In(DocumentState state) => Read("state = $1", DocumentWords.Of(state));
 
