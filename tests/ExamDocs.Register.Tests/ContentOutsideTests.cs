@@ -44,20 +44,16 @@ public sealed class ContentOutsideTests : Workplace
     }
 
     [Fact]
-    public async Task Killed_while_documents_are_moved_to_and_fro_the_next_run_sets_things_right()
+    public async Task Killed_at_any_moment_the_next_run_sets_things_right()
     {
-        Open().Dispose();
+        using (var register = Open())
+            register.MoveContent($"folder:{Kept}");
         var told = new List<string>();
         for (var run = 0; run < 2; run++)
         {
             using var process = KilledRun.Start(Database, Out, run);
-            // The moves go on beside it; the kill falls somewhere among its documents.
-            for (var move = 0; move < 2; move++)
-            {
+            while (told.Count < 3 * (run + 1))
                 told.Add(await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) ?? "");
-                using var register = Open();
-                Assert.Empty(register.MoveContent(move == run ? $"folder:{Kept}" : "database").Faults);
-            }
             process.Kill();
             var rest = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
             await process.WaitForExitAsync(TestContext.Current.CancellationToken);
@@ -70,7 +66,6 @@ public sealed class ContentOutsideTests : Workplace
         AssertNoNumberLostOrReused(next, issued.Count + next.Voided().Count);
         AssertFolderEqualsRegister(next, Out);
         Assert.Empty(next.MoveContent("database").Faults);
-        Assert.Equal([FolderStore.Marker], Directory.GetFiles(Kept, "*", SearchOption.AllDirectories).Select(f => Path.GetFileName(f)));
         AssertFolderEqualsRegister(next, Out);
     }
 

@@ -67,7 +67,11 @@ internal sealed class SqliteRegister : RegisterDatabase
     {
         try
         {
-            Connection.Execute("VACUUM");
+            using var command = Connection.CreateCommand();
+            command.CommandText = "VACUUM";
+            // Seconds to wait for runs at work; a busy register is left as large as it is.
+            command.CommandTimeout = 5;
+            command.ExecuteNonQuery();
         }
         catch (SqliteException)
         {

@@ -133,7 +133,7 @@ public sealed class RegisterCommandTests : IDisposable
             File.ReadAllBytes(_examdocs.At("all/documents/R-2026-000002.pdf"))
         );
         Assert.Equal(0, (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).ExitCode);
-        Assert.Equal(2, (await _examdocs.RunAsync("register", "content", "--to", "s3://bucket?secret=abc")).ExitCode);
+        Assert.Equal(3, (await _examdocs.RunAsync("register", "content", "--to", "s3://bucket?secret=abc")).ExitCode);
         foreach (var file in Directory.GetFiles(_examdocs.At("kept"), "*", SearchOption.AllDirectories).Where(f => f.Length > 60))
             File.AppendAllText(file, "x");
         var lost = await _examdocs.RunAsync("register", "export", "--out", "lost");

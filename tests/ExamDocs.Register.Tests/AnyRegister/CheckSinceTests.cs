@@ -22,7 +22,7 @@ public sealed class CheckSinceTests : Workplace
         TakeAwayGuard("issued_bytes_stay");
         TakeAwayGuard("outcome_is_never_changed");
         ByHand($"UPDATE content SET bytes = {Empty} WHERE number = $1", late);
-        ByHand("UPDATE outcome SET outcome = 'fit-until' WHERE visit = 3");
+        ByHand("UPDATE outcome SET outcome = 'fit-until' WHERE visit = 3 AND position = 0");
         Assert.Equal(
             [
                 $"The register no longer holds {late} as it was issued.",
@@ -33,7 +33,7 @@ public sealed class CheckSinceTests : Workplace
 
         // Below it nothing of this is seen; a check of everything sees it.
         ByHand($"UPDATE content SET bytes = {Empty} WHERE number = 'R-2026-000001'");
-        ByHand("UPDATE outcome SET outcome = 'fit-until' WHERE visit = 1");
+        ByHand("UPDATE outcome SET outcome = 'fit-until' WHERE visit = 1 AND position = 0");
         Assert.Equal(2, Check(register, since).Faults.Count);
         Assert.Equal(4, Check(register, null).Faults.Count);
     }
