@@ -9,7 +9,7 @@ using Npgsql;
 namespace ExamDocs.SharedRegister.Tests;
 
 /// <summary>Who may do what, set up word for word as docs/shared-register.md says.</summary>
-public sealed class RoleTests : Workplace
+public sealed partial class RoleTests : Workplace
 {
     private const string NoPermission = "42501";
 
@@ -171,38 +171,4 @@ public sealed class RoleTests : Workplace
             OnTheServer($"DROP DATABASE {restored} WITH (FORCE)");
         }
     }
-
-    private void DoEverything(DocumentRegister register)
-    {
-        register.Recover();
-        register.Visits.Remember(SampleVisit.Of("V-2026-031"));
-        Issue(register, "a");
-        register.Publish(
-            register.Take(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", "a correction")], Visit = 1 }),
-            Pdf("b"),
-            1,
-            "{}"
-        );
-        register.Void(Take(register, "c"), "the page could not be printed");
-        Assert.True(register.Withdraw("R-2026-000002", "sent to the wrong yard"));
-        Assert.Empty(register.Check());
-    }
-
-    /// <summary>Roles are the server's, not the database's: each test has its own.</summary>
-    private string Role(string name, string more)
-    {
-        var role = $"{name}_{DatabaseName}";
-        OnTheServer($"CREATE ROLE {role} LOGIN PASSWORD '{Server.Password}' {more}");
-        return role;
-    }
-
-    private static string GrantsOfThePage(string first)
-    {
-        var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", "shared-register.md"));
-        var fence = "```sql\n" + first;
-        var start = page.IndexOf(fence, StringComparison.Ordinal) + "```sql\n".Length;
-        return page[start..page.IndexOf("```", start, StringComparison.Ordinal)];
-    }
-
-    private static string RepositoryRoot() => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Cli.Tests.Records.ExampleJson)!, ".."));
 }
