@@ -20,7 +20,8 @@ public sealed class PlanTests : Workplace
         SET session_replication_role = replica;
         INSERT INTO makers_limits (visit, position) SELECT n, 0 FROM generate_series(10, {0}) n;
         INSERT INTO renewal (visit, position) SELECT n, 0 FROM generate_series(10, {0}) n;
-        INSERT INTO visit SELECT n, 'x' || n, 'V-' || n, 'gb-loler', 'Firm ' || n, 'Yard', '2026-05-11', '2026-05-12', '\x00', n, '1', '2026-05-12'
+        INSERT INTO visit SELECT n, 'x' || n, 'V-' || n, 'gb-loler', 'Firm ' || n, 'Yard', '2026-05-11', '2026-05-12',
+          '\x00', n, '1', '2026-05-12'
           FROM generate_series(2, {0}) n;
         INSERT INTO item (visit, position, id, serial) SELECT n, 0, 'K-' || n, 'S-' || n FROM generate_series(10, {0}) n;
         INSERT INTO item_key SELECT n, 0, 'K-' || n, 'i:k' || n FROM generate_series(10, {0}) n;
@@ -68,7 +69,7 @@ public sealed class PlanTests : Workplace
         Assert.True(whole.Count == 0, string.Join("\n\n", whole));
     }
 
-    /// <summary>That no visit is gone is known only by counting them, which takes the visits' index alone where their records are long.</summary>
+    /// <summary>That no visit is gone is known only by counting them: by the visits' index alone, where their records are long.</summary>
     private static bool CountsAll(string plan) => plan.Contains("SELECT count(*) FROM visit WHERE visit <= $1", StringComparison.Ordinal);
 
     /// <summary>The register and its counters have a few rows for good; the log and its roots have a few in this test.</summary>

@@ -129,7 +129,8 @@ internal static class PostgresTables
             || connection.Number(
                 """
                 SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace
-                WHERE nspname = $1 AND relname IN ('log', 'item', 'document', 'replacement') AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
+                WHERE nspname = $1 AND relname IN ('log', 'item', 'document', 'replacement')
+                AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
                 """,
                 PostgresRegister.Schema
             ) < 4
@@ -142,21 +143,8 @@ internal static class PostgresTables
         if (hasNodes)
             return;
         connection.Execute(Written(Layout.LogNodeStatement));
-        connection.Execute(GrantAsTheLog);
-        PostgresGuards.Make(connection, Guards.OfNodes);
-        new LogRows(connection).MakeNodes();
+        PostgresNodes.Make(connection);
     }
-
-    /// <summary>Who may read the log, or add to it, may do so with its nodes.</summary>
-    private const string GrantAsTheLog = """
-        DO $$ DECLARE who record; BEGIN
-          FOR who IN SELECT grantee, privilege_type FROM information_schema.role_table_grants
-            WHERE table_schema = 'examdocs' AND table_name = 'log' AND privilege_type IN ('SELECT', 'INSERT')
-            AND grantee <> current_user LOOP
-            EXECUTE format('GRANT %s ON log_node TO %I', who.privilege_type, who.grantee);
-          END LOOP;
-        END $$
-        """;
 
     /// <summary>Who may store visits may store what a visit has now, and see where documents are kept; only the owner moves them.</summary>
     private const string GrantAsBefore = """

@@ -7,8 +7,8 @@ internal static class Layout
     public const int Version = 4;
 
     /// <summary>
-    /// The table of the log's nodes, each the hash of a full subtree. It changes no layout either: it is made where it is missing, and without
-    /// it the whole log is read.
+    /// The table of the log's nodes, each the hash of a full subtree. It changes no layout either: it is made where it is missing, and
+    /// without it the whole log is read.
     /// </summary>
     public const string LogNode = "log_node";
 
