@@ -36,7 +36,9 @@ public sealed class RecordDraft
     public static (RecordDraft? Draft, string? Unreadable) Read(ReadOnlyMemory<byte> utf8)
     {
         var (root, unreadable) = JsonTree.Parse(utf8, isRecord: true);
-        return root is ObjectNode record ? (new(record), null) : (null, unreadable ?? "the file holds no record");
+        return root is not ObjectNode record ? (null, unreadable ?? "the file holds no record")
+            : EmbeddedRecord.IsPartOfVisit(record) ? (null, EmbeddedRecord.IsPart)
+            : (new(record), null);
     }
 
     /// <returns>UTF-8, in the format examdocs/1.</returns>

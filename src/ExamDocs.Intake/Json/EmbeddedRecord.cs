@@ -63,7 +63,8 @@ public static class EmbeddedRecord
                 .SelectMany(m => (m.Value as ListNode)?.Elements ?? [])
                 .Select(Finding)
                 .ToList();
-            if (earlier.Contains(null) || (whole.Find(PartOf) is { } part && Part(part) is null))
+            var parts = whole.Members.Where(m => IsPartOf(m.Key)).Select(m => Part(m.Value)).ToList();
+            if (earlier.Contains(null) || parts.Contains(null) || parts.Count > 1)
                 return new ReadResult(null, [], sources, "the record within was written by another version");
             var (record, findings) = RecordBinder.Bind(
                 new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key) && !IsPartOf(m.Key))])
@@ -77,7 +78,7 @@ public static class EmbeddedRecord
             return new ReadResult(record, [.. earlier!, .. findings.Where(f => !IsKnown(f))], sources, null)
             {
                 PhotosAreElsewhere = true,
-                PartOf = Part(whole.Find(PartOf)),
+                PartOf = parts.SingleOrDefault(),
             };
         }
         catch (UnreadableWorkbookException e)
@@ -89,13 +90,14 @@ public static class EmbeddedRecord
     /// <summary>True where a tree says that it is a part of a visit's record.</summary>
     internal static bool IsPartOfVisit(SourceNode root) => root is ObjectNode o && o.Members.Any(m => IsPartOf(m.Key));
 
-    private static bool IsPartOf(string member) => string.Equals(member, PartOf, StringComparison.Ordinal);
+    // However it is written: a member that somebody respelt would make a record of a part.
+    private static bool IsPartOf(string member) => string.Equals(member, PartOf, StringComparison.OrdinalIgnoreCase);
 
     private static ObjectNode Node(PartOfVisit part) =>
         new TreeMembers($"/{PartOf}").Number("items", part.Items).Text("sha256", part.Sha256).Node;
 
     /// <summary>Null where it is none.</summary>
-    private static PartOfVisit? Part(SourceNode? node) =>
+    private static PartOfVisit? Part(SourceNode node) =>
         node is ObjectNode o
         && o.Text("sha256") is { } sha256
         && o.Find("items") is NumberNode number

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared.Wording.Corrections;
 
@@ -12,13 +13,15 @@ internal static class CorrectionReason
     /// <param name="earlier">The document that is replaced; null where it cannot be read.</param>
     /// <param name="job">The one that takes its place.</param>
     /// <param name="holds">Whether the earlier one still says what the record says, so that only its form differs.</param>
+    /// <param name="ofVisit">What the whole visit's record gives differently; asked where the earlier document holds only a part of it.
+    /// Null where that is not known.</param>
     /// <returns>Null where nothing is found to differ.</returns>
-    public static string? Of(EarlierDocument? earlier, DocumentJob job, bool holds)
+    public static string? Of(EarlierDocument? earlier, DocumentJob job, bool holds, Func<IReadOnlyList<RecordChange>?> ofVisit)
     {
         if (earlier is null)
             return null;
         var words = CorrectionPhrases.Languages.In(job.Language);
-        return job.Language.In(() => holds ? OfForm(earlier.Contents.Basis, job, words) : OfContent(earlier, job, words));
+        return job.Language.In(() => holds ? OfForm(earlier.Contents.Basis, job, words) : OfContent(earlier, job, words, ofVisit));
     }
 
     private static string? OfForm(DocumentBasis before, DocumentJob job, CorrectionPhrases words)
@@ -42,23 +45,48 @@ internal static class CorrectionReason
         && (one.Name, one.Address, one.Contact, one.Colour, one.Footer)
             == (other.Name, other.Address, other.Contact, other.Colour, other.Footer);
 
-    private static string? OfContent(EarlierDocument earlier, DocumentJob job, CorrectionPhrases words)
+    private static string? OfContent(
+        EarlierDocument earlier,
+        DocumentJob job,
+        CorrectionPhrases words,
+        Func<IReadOnlyList<RecordChange>?> ofVisit
+    )
     {
         var (basis, before) = (earlier.Contents.Basis, earlier.Contents.Record);
-        // A part of a visit is compared with the same part.
         var now = before.PartOf is null ? null : job.Visit.Slices.Of(basis.Items.Concat(job.Items.Select(i => i.Item.Id)));
-        var all = RecordDifference.Between(before.Record!, now?.Record ?? job.Visit.Recorded);
+        var all =
+            now is null ? RecordDifference.Between(before.Record!, job.Visit.Recorded)
+            : ofVisit() is { } changes ? ChangesOf([before.Record!, now.Record], changes)
+            : null;
         var about = basis.Items.Concat(job.Items.Select(i => i.Item.Id ?? "")).ToHashSet(StringComparer.Ordinal);
         // A part that is not in the document itself may change what it says of the whole.
-        var own = all.Where(c => c.Item is null || about.Contains(c.Item)).ToList();
+        var own = all?.Where(c => c.Item is null || about.Contains(c.Item)).ToList();
         string?[] said =
         [
-            InWords(own.Count > 0 ? own : all, words),
+            all is null ? null : InWords(own!.Count > 0 ? own : all, words),
             HasSameRules(basis, job, isPart: now is not null) ? null : words.OwnRules,
         ];
         return said.Any(s => s is not null) ? string.Join("; ", said.OfType<string>())
-            : IsKnownElsewhere(basis, job, now?.History ?? job.Visit.History) ? words.OtherRecords
+            : all is not null && IsKnownElsewhere(basis, job, now?.History ?? job.Visit.History) ? words.OtherRecords
             : null;
+    }
+
+    /// <summary>
+    /// Those of a visit's changes that are about rows in either part. What two parts give differently would not do: a row that bears on
+    /// the document only since the correction was there before, too.
+    /// </summary>
+    private static List<RecordChange> ChangesOf(IReadOnlyList<ExaminationRecord> parts, IReadOnlyList<RecordChange> ofVisit)
+    {
+        var named = parts.SelectMany(ItemKeys.Of).Select(k => k.Item).Append("").ToHashSet(StringComparer.Ordinal);
+        var models = parts.SelectMany(p => p.Limits).Select(RecordDifference.ModelOf).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. ofVisit.Where(c =>
+                c.Item is { } item
+                    ? named.Contains(item)
+                    : !string.Equals(c.What, RecordDifference.OfLimits, StringComparison.Ordinal) || models.Contains(c.Whose ?? "")
+            ),
+        ];
     }
 
     /// <summary>A part names no more of the user's rules than the whole visit.</summary>

@@ -30,6 +30,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     ];
 
     private readonly IssuedContent _content = new(register, rules ?? KnownRules.BuiltIn);
+    private readonly VisitChanges _changes = new(register);
     private readonly Dictionary<DeterminedVisit, Version> _versions = new(ReferenceEqualityComparer.Instance);
 
     private sealed record Version(int Number, Func<Observation, PhotoPrint?> Photos, EarlierVersions Earlier);
@@ -72,7 +73,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
                 continue;
             var holds = document is not null && await _content.StillHoldsAsync(document, job.Visit, version.Photos);
             if (isSame || !holds)
-                replaced.Add((old.Number, reason ?? CorrectionReason.Of(document, job, holds)));
+                replaced.Add((old.Number, reason ?? CorrectionReason.Of(document, job, holds, () => _changes.Since(document!, job.Visit))));
         }
         return replaced;
     }

@@ -18,7 +18,10 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="renderer">Makes the pages.</param>
 internal sealed class EmbeddedData(DocumentRenderer renderer)
 {
-    /// <summary>The largest visit of which every document holds the whole record, items, inclusive.</summary>
+    /// <summary>
+    /// The largest visit of which every document holds the whole record, items, inclusive, and the largest part: each is determined for
+    /// its document alone, and one that was nearly the whole visit would make that take as long as the visit squared.
+    /// </summary>
     internal const int MostItemsWhole = 100;
 
     private readonly Dictionary<DeterminedVisit, Whole> _wholes = new(ReferenceEqualityComparer.Instance);
@@ -44,7 +47,7 @@ internal sealed class EmbeddedData(DocumentRenderer renderer)
         if (items <= MostItemsWhole || job.IsSchedule)
             return null;
         var slice = job.Visit.Slices.Of(job.Items.Select(i => i.Item.Id));
-        if (slice.Record.Items.Count == items)
+        if (slice.Record.Items.Count > MostItemsWhole)
             return null;
         var record = EmbeddedRecord.Write(slice.Record, slice.Reading, new PartOfVisit(items, WholeOf(job.Visit).Sha256));
         var basis = job.Basis(identity) with { History = slice.History };
@@ -71,8 +74,12 @@ internal sealed class EmbeddedData(DocumentRenderer renderer)
             .AsSpan()
             .SequenceEqual(FindingsFile.Write(again.Items, EmbeddedFiles.RecordName, places.InWhole));
 
-    private async Task<bool> IsPrintedAlikeAsync(DocumentJob again, DocumentIdentity identity, DocumentBasis basis, string html) =>
-        ComposedPage.Of(html).IsSameAs(ComposedPage.Of(await again.RenderAsync(renderer, identity with { Signature = basis.Signature })));
+    private async Task<bool> IsPrintedAlikeAsync(DocumentJob again, DocumentIdentity identity, DocumentBasis basis, string html)
+    {
+        var page = ComposedPage.Of(await again.RenderAsync(renderer, identity with { Signature = basis.Signature }));
+        // The record has no photos: where they stand is known, not what they show.
+        return ComposedPage.Of(html).IsSameAs(page with { Pictures = [.. page.Pictures.Select(_ => "")] });
+    }
 
     private Whole WholeOf(DeterminedVisit visit)
     {

@@ -31,13 +31,21 @@ internal static partial class RecomposedDocument
         DeterminedVisit visit,
         Func<Observation, PhotoPrint?> photos,
         IEnumerable<LeftOutItems> leftOut
-    ) =>
-        InTheFormOf(
-            basis,
-            leftOut
-                .SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, photos, left).Jobs)
-                .Where(j => IsLike(basis, j))
-        );
+    )
+    {
+        var jobs = Of(ComposeReports.MostItems);
+        // Earlier versions had all items in one report.
+        var isSchedule = !basis.PerItem && string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal);
+        return jobs.Count > 0 || !isSchedule ? jobs : Of(int.MaxValue);
+
+        IReadOnlyList<DocumentJob> Of(int mostInReport) =>
+            InTheFormOf(
+                basis,
+                leftOut
+                    .SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, photos, left, mostInReport).Jobs)
+                    .Where(j => IsLike(basis, j))
+            );
+    }
 
     /// <summary>Jobs of its kind and items, in its language, under its head; of a copy, the copy.</summary>
     public static IReadOnlyList<DocumentJob> InTheFormOf(DocumentBasis basis, IEnumerable<DocumentJob> jobs) =>

@@ -13,6 +13,9 @@ internal sealed record RecordChange(string What, string? Whose, string? Item);
 /// <summary>Names what two versions of a visit's record give differently, in the order of the record.</summary>
 internal static class RecordDifference
 {
+    /// <summary>What a change of a maker's limits is called.</summary>
+    public const string OfLimits = "limits";
+
     private static readonly string[] RowsOfItems = ["renewals", "remedies", "releases", "disposals"];
 
     public static IReadOnlyList<RecordChange> Between(ExaminationRecord before, ExaminationRecord after)
@@ -56,13 +59,18 @@ internal static class RecordDifference
 
     private static IEnumerable<RecordChange> Limits(JsonObject before, JsonObject after)
     {
-        var (old, now) = (List(before, "limits"), List(after, "limits"));
+        var (old, now) = (List(before, OfLimits), List(after, OfLimits));
         return old.Where(o => !now.Exists(n => JsonNode.DeepEquals(o, n)))
             .Concat(now.Where(n => !old.Exists(o => JsonNode.DeepEquals(o, n))))
-            .Select(l => $"{Text(l, "maker")} {Text(l, "model")}".Trim())
+            .Select(l => Model(Text(l, "maker"), Text(l, "model")))
             .Distinct(StringComparer.Ordinal)
-            .Select(model => new RecordChange("limits", model, null));
+            .Select(model => new RecordChange(OfLimits, model, null));
     }
+
+    /// <summary>Whose limits they are, as a change of them says it.</summary>
+    public static string ModelOf(MakersLimits limits) => Model(limits.Maker, limits.Model);
+
+    private static string Model(string? maker, string? model) => $"{maker} {model}".Trim();
 
     /// <summary>Rows of a list in both versions, those of one thing together, in the order of the later version.</summary>
     private static IEnumerable<(string Key, List<JsonObject> Before, List<JsonObject> After)> Rows(

@@ -163,7 +163,7 @@ public sealed class EmbeddedPartTests
     }
 
     /// <summary>The example with every item once more, under ids and markings of its own.</summary>
-    private static JsonObject Twice()
+    internal static JsonObject Twice()
     {
         var (record, other) = (Workspace.Example(), Workspace.Example());
         string[] names = ["id", "fittedTo", "formerly", "item", "removedPart", "fittedPart", "serial", "ownersMark", "document"];

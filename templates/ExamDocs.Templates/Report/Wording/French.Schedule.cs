@@ -61,7 +61,8 @@ internal sealed partial class French
         count <= 1 ? "absent du rapport\u00A0: ne pas utiliser" : "absents du rapport\u00A0: ne pas utiliser";
 
     public override string Part(int number, int of) =>
-        $"Rapport {Printed.Count(number)} sur {Printed.Count(of)} de cette visite. Les autres équipements figurent dans les autres rapports.";
+        $"Rapport {Printed.Count(number)} sur {Printed.Count(of)} de cette visite. "
+        + "Les autres équipements figurent dans les autres rapports.";
 
     public override string BlocksHeading(BlockKind kind, int items) =>
         kind switch

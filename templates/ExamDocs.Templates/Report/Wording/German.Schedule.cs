@@ -57,7 +57,8 @@ internal sealed partial class German
     public override string NotInReport(int count) => "nicht in diesem Bericht: nicht benutzen";
 
     public override string Part(int number, int of) =>
-        $"Bericht {Printed.Count(number)} von {Printed.Count(of)} über diese Prüfung. Die übrigen Gegenstände stehen in den anderen Berichten.";
+        $"Bericht {Printed.Count(number)} von {Printed.Count(of)} über diese Prüfung. "
+        + "Die übrigen Gegenstände stehen in den anderen Berichten.";
 
     public override string BlocksHeading(BlockKind kind, int items) =>
         kind switch
