@@ -1,6 +1,5 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using NodaTime;

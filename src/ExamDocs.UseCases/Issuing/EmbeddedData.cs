@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Known;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Intake;

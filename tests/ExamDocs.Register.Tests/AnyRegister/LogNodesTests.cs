@@ -45,7 +45,7 @@ public sealed class LogNodesTests : Workplace
         }
         using var last = Open();
         Assert.Empty(last.Check());
-        Assert.Equal(Roots(last), last.Rows.Log.Checkpoints().Select(c => Convert.ToBase64String(c.Root.Span)));
+        Assert.Equal(Roots(last), last.Rows.Log.StreamCheckpoints().Select(c => Convert.ToBase64String(c.Root.Span)));
         Assert.Equal(4 + 2 + 1, last.Rows.Log.Nodes()!.Count);
     }
 

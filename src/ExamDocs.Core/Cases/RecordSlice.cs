@@ -1,7 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 
-namespace ExamDocs.Core.Known;
+namespace ExamDocs.Core.Cases;
 
 /// <summary>What can bear on some items of a record, as a record of its own.</summary>
 /// <param name="Record">The rows, in their order.</param>

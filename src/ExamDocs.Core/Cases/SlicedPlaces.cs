@@ -1,7 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
 
-namespace ExamDocs.Core.Known;
+namespace ExamDocs.Core.Cases;
 
 /// <summary>Places in a record and in a slice of it: a row has another number there.</summary>
 public sealed class SlicedPlaces

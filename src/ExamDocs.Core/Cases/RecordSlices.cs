@@ -1,9 +1,10 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Service;
 
-namespace ExamDocs.Core.Known;
+namespace ExamDocs.Core.Cases;
 
 /// <summary>
 /// Cuts out of a record what can bear on some of its items: every row that shares a key of <see cref="ItemKeys"/> or an owner's mark with

@@ -1,8 +1,8 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 
-namespace ExamDocs.Core.Tests.Known;
+namespace ExamDocs.Core.Tests.Cases;
 
 /// <summary>A slice has every row that can bear on its items, and says which row of the whole each of its rows is.</summary>
 public sealed class RecordSlicesTests
