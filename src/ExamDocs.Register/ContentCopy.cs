@@ -59,7 +59,7 @@ internal sealed class ContentCopy(RegisterRows rows, ContentStore? target)
         }
     }
 
-    /// <summary>Sees to it that each of a lot is at the target, compared; one that is nowhere sound is a fault and stops no other.</summary>
+    /// <summary>Sees to it that each of a lot is at the target, compared; one that is nowhere sound stops no other.</summary>
     /// <returns>How many were not there before, and those that are there now.</returns>
     public (int New, List<(string Number, string Sha256)> Sound) Copied(List<(string Number, string Sha256)> lot)
     {

@@ -42,7 +42,9 @@ public sealed record OutcomesAgain(IReadOnlyList<RememberedOutcome> Outcomes)
 /// <param name="Notes">One sentence for each thing that somebody should know and that may be as it should.</param>
 public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnlyList<string> Notes)
 {
-    /// <summary>The log that was gone through; null where there is none. Where nothing is wrong, all that it is about was found sound.</summary>
+    /// <summary>
+    /// The log that was gone through; null where there is none. Where nothing is wrong, all that it is about was found sound.
+    /// </summary>
     public Checkpoint? Log { get; init; }
 
     /// <summary>Visits that another version of the program had decided.</summary>

@@ -11,7 +11,7 @@ namespace ExamDocs.Register.Contents;
 /// <summary>How a bucket's service is asked, and what its refusals mean.</summary>
 internal static class BucketClient
 {
-    /// <summary>Others may wait while a few documents are dropped; a session of the register's server waits no longer than 100 seconds.</summary>
+    /// <summary>Others may wait while a few documents are dropped; a session of the server waits at most 100 seconds.</summary>
     public static TimeSpan Patience { get; set; } = TimeSpan.FromSeconds(20);
 
     /// <exception cref="ContentStoreException">There are no keys.</exception>

@@ -31,7 +31,7 @@ internal abstract class ContentStore(ContentAddress address)
     /// <param name="sha256">Of the bytes.</param>
     /// <param name="bytes">The whole document.</param>
     /// <param name="keepUntil">The last day on which nobody may delete them, where the store can do that; null for none.</param>
-    /// <exception cref="ContentStoreException">It cannot be reached or written, or other bytes are there; nothing is changed then.</exception>
+    /// <exception cref="ContentStoreException">It cannot be reached or written, or other bytes are there; nothing is changed.</exception>
     public abstract void Put(string sha256, byte[] bytes, LocalDate? keepUntil);
 
     /// <summary>What is there under a hash; not compared with it yet.</summary>

@@ -1,6 +1,6 @@
 namespace ExamDocs.Register.Log;
 
-/// <summary>The checkpoints that a register keeps of its own log, compared one after the other with the log as it is gone through.</summary>
+/// <summary>The checkpoints that a register keeps of its own log, compared one by one with the log as it is gone through.</summary>
 internal sealed class KeptRoots : IDisposable
 {
     private readonly IEnumerator<Checkpoint> _kept;

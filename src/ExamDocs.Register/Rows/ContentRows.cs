@@ -68,7 +68,7 @@ internal sealed class ContentRows(RegisterDatabase database, LogRows log, LocalD
         _connection.Execute("INSERT INTO content_place VALUES ($1, $2, $3, $4)", position, word, place, StoredDay.Of(today));
     }
 
-    /// <summary>Makes bytes durable outside the register, before anything of them is recorded; nothing where that is not their place.</summary>
+    /// <summary>Makes bytes durable outside the register before anything of them is recorded; nothing where that is inside.</summary>
     /// <exception cref="ContentStoreException">The place cannot be reached or written.</exception>
     public void PutOutside(string place, IReadOnlyList<KeptContent> contents)
     {
@@ -156,7 +156,11 @@ internal sealed class ContentRows(RegisterDatabase database, LogRows log, LocalD
 
     private static InvalidDataException Lost(string number, string how) =>
         new(
-            $"The register no longer holds {number} as it was issued.{(how.Length == 0 ? "" : $" {how} Put the file back under that name from a copy; "
-                + "examdocs register check names every one that is missing.")}"
+            $"The register no longer holds {number} as it was issued."
+                + (
+                    how.Length == 0
+                        ? ""
+                        : $" {how} Put the file back under that name from a copy; examdocs register check names every one that is missing."
+                )
         );
 }
