@@ -28,7 +28,8 @@ public sealed class EachStatementCutTests : Workplace
         var (finished, lost) = (0, 0);
         for (var at = 1; at <= statements; at++)
         {
-            foreach (var isAfter in (bool[])[false, true])
+            // After one statement is nearly before the next: each is cut once, on either side in turn.
+            foreach (var isAfter in Effort.Of(1, 2) == 2 ? (bool[])[false, true] : [at % 2 == 0])
             {
                 var job = FormattableString.Invariant($"job {at} {isAfter}");
                 var replaced = Issue(next, $"{job} before").Number;

@@ -78,7 +78,12 @@ public sealed class Browser : IAsyncDisposable
         _oneRestarts.Dispose();
     }
 
-    private static bool IsLarge(string html) => html.Length >= LargeCharacters;
+    /// <summary>Whether a document takes some hundred mebibytes to print, and as much to read back.</summary>
+    public static bool IsLarge(string html)
+    {
+        ArgumentNullException.ThrowIfNull(html);
+        return html.Length >= LargeCharacters;
+    }
 
     // Whether the system has the fonts, only a print of its browser tells for certain, on every system alike.
     private async Task<byte[]> PrintInOwnTypeAsync(string html, CancellationToken cancellation)

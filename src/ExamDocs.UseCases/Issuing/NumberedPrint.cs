@@ -34,9 +34,7 @@ internal sealed class NumberedPrint(
 ) : IDisposable
 {
     private readonly EmbeddedData _data = new(renderer);
-    private readonly SemaphoreSlim _oneSigns = new(1, 1);
-
-    private sealed record Page(DocumentJob Job, PendingDocument Pending, string Html, IReadOnlyList<AttachedData> Data, bool IsChecked);
+    private readonly NumberedPages _pages = new(browser);
 
     /// <summary>Takes a number for each, all at once, and begins to print them one after the other.</summary>
     /// <returns>The same, in order, each with its number and its print.</returns>
@@ -58,7 +56,7 @@ internal sealed class NumberedPrint(
                     EvidenceFile = corrections.EvidenceOf(job),
                 };
                 var html = await job.RenderAsync(renderer, identity);
-                var page = new Page(
+                var page = new NumberedPage(
                     job,
                     pending[n],
                     html,
@@ -69,7 +67,7 @@ internal sealed class NumberedPrint(
                     print with
                     {
                         Pending = pending[n],
-                        Printing = Task.Run(() => PrintAsync(page, cancellation), CancellationToken.None),
+                        Printing = Task.Run(() => _pages.PrintAsync(page, cancellation), CancellationToken.None),
                     }
                 );
             }
@@ -121,7 +119,7 @@ internal sealed class NumberedPrint(
         }
     }
 
-    public void Dispose() => _oneSigns.Dispose();
+    public void Dispose() => _pages.Dispose();
 
     private DocumentRequest Request(PrintInHand print, IReadOnlyList<(string Number, string? Reason)> replaces) =>
         new(print.Job.Type.Letter, today.Year, print.Job.Type.Kind, print.Key, [.. print.Job.Items.Select(i => i.Item.Id ?? "")], folder)
@@ -138,63 +136,4 @@ internal sealed class NumberedPrint(
         register.Void(print.Pending!, $"{rule.Code}: {rule.Title}: it {(printed.Failure is null ? "was" : "did")} not");
         return new(null, printed.Faults, printed.Failure);
     }
-
-    /// <summary>What runs beside the register: nothing here reads or changes it.</summary>
-    private async Task<PrintedDocument> PrintAsync(Page page, CancellationToken cancellation)
-    {
-        try
-        {
-            var printed = await PrintedAsync(page.Html, cancellation);
-            var faults = page.IsChecked ? FaithfulPrint.Faults(page.Html, printed) : [];
-            if (faults.Count > 0 && !page.Job.IsWarning)
-                return new(null, faults);
-            var pdf = await FinishAsync(page, printed, cancellation);
-            return new(new(page.Pending, pdf, PdfPages.Count(pdf), Outcomes(page.Job.Items)), faults);
-        }
-        catch (Exception e) when (e is BrowserCrashed or PrintTimedOut or PrintFailed or PdfSyntaxException)
-        {
-            // Where it prints another page, this one is at fault, and the others need not wait for it.
-            if (!await browser.PrintsAsync(cancellation))
-                throw;
-            return new(null, [], (PrintException)e);
-        }
-    }
-
-    private async Task<byte[]> PrintedAsync(string html, CancellationToken cancellation)
-    {
-        try
-        {
-            return await browser.PrintAsync(html, cancellation);
-        }
-        catch (BrowserCrashed)
-        {
-            // Somebody may have ended the browser twice: that says nothing of the page.
-            if (!await browser.PrintsAsync(cancellation))
-                throw;
-        }
-        return await browser.PrintAsync(html, cancellation);
-    }
-
-    private async Task<byte[]> FinishAsync(Page page, byte[] printed, CancellationToken cancellation)
-    {
-        if (page.Job.Signer is not { } signer)
-            return Finisher.Finish(printed, page.Data);
-        await _oneSigns.WaitAsync(cancellation);
-        try
-        {
-            var field = CommonPhrases.Languages.In(page.Job.Language).SignatureField;
-            return await Finisher.FinishSignedAsync(printed, page.Data, signer, field, cancellation);
-        }
-        finally
-        {
-            _oneSigns.Release();
-        }
-    }
-
-    private static string Outcomes(IReadOnlyList<DeterminedItem> items) =>
-        JsonSerializer.Serialize(
-            items
-                .GroupBy(i => i.Item.Id ?? "", StringComparer.Ordinal)
-                .ToDictionary(g => g.Key, g => g.Max(i => i.Outcome).Word(), StringComparer.Ordinal)
-        );
 }
