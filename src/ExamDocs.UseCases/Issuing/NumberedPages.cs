@@ -24,7 +24,7 @@ internal sealed record NumberedPage(
     bool IsChecked
 );
 
-/// <summary>Prints pages, reads them back and finishes them. Nothing here reads or changes a register, so that it goes on beside one.</summary>
+/// <summary>Prints pages, reads them back and finishes them, beside the register: nothing here reads or changes it.</summary>
 /// <param name="browser">Prints them.</param>
 internal sealed class NumberedPages(Browser browser) : IDisposable
 {
