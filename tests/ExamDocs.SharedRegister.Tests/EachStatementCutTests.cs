@@ -1,4 +1,5 @@
 using System.Data.Common;
+using ExamDocs.Proof.Tests;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Tests;
