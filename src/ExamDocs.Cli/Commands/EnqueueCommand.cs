@@ -13,37 +13,17 @@ internal static class EnqueueCommand
         Arity = ArgumentArity.OneOrMore,
     };
 
-    private static readonly Option<bool> PerItem = new("--per-item")
-    {
-        Description = "One report for each item instead of a schedule of all.",
-    };
-
-    private static readonly Option<string?> Only = new("--only")
-    {
-        Description = $"Only documents of this kind: {string.Join(", ", IssueDocuments.Kinds)}.",
-        HelpName = "KIND",
-    };
-
-    private static readonly Option<string?> Reason = new("--reason")
-    {
-        Description =
-            "Why an earlier version of the record is corrected; printed on the documents that replace those of the earlier version.",
-        HelpName = "TEXT",
-    };
-
     /// <summary>There only to say why it is not.</summary>
     private static readonly Option<string?> Sign = new("--sign") { Hidden = true };
-
-    static EnqueueCommand() => Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
 
     public static Command Create()
     {
         var command = new Command("enqueue", "Puts a job on the list: to issue these inputs, as of today, on any machine that works.")
         {
             Inputs,
-            PerItem,
-            Only,
-            Reason,
+            IssueOptions.PerItem,
+            IssueOptions.Only,
+            IssueOptions.Reason,
             Sign,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
@@ -72,9 +52,9 @@ internal static class EnqueueCommand
                 RegisterPath = place.Place,
                 Today = CommonOptions.Today(),
                 Language = parsed.GetValue(CommonOptions.LanguageTag)!,
-                PerItem = parsed.GetValue(PerItem),
-                Only = parsed.GetValue(Only),
-                Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
+                PerItem = parsed.GetValue(IssueOptions.PerItem),
+                Only = parsed.GetValue(IssueOptions.Only),
+                Reason = IssueOptions.ReasonOf(parsed),
                 ReadFromMetres = ReadingOptions.Metres(parsed),
                 SignFactor = ReadingOptions.SignFactor(parsed),
                 RulesFolder = parsed.GetValue(CommonOptions.Rules)?.ToString(),

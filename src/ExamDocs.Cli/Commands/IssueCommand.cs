@@ -24,24 +24,6 @@ internal static class IssueCommand
         Required = true,
     };
 
-    private static readonly Option<bool> PerItem = new("--per-item")
-    {
-        Description = "One report for each item instead of a schedule of all.",
-    };
-
-    private static readonly Option<string?> Only = new("--only")
-    {
-        Description = $"Only documents of this kind: {string.Join(", ", IssueDocuments.Kinds)}.",
-        HelpName = "KIND",
-    };
-
-    private static readonly Option<string?> Reason = new("--reason")
-    {
-        Description =
-            "Why an earlier version of the record is corrected; printed on the documents that replace those of the earlier version.",
-        HelpName = "TEXT",
-    };
-
     private static readonly Option<string?> Names = new("--names")
     {
         Description =
@@ -60,7 +42,6 @@ internal static class IssueCommand
 
     static IssueCommand()
     {
-        Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
         For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
         Names.Validators.Add(result =>
         {
@@ -78,9 +59,9 @@ internal static class IssueCommand
         {
             Inputs,
             Out,
-            PerItem,
-            Only,
-            Reason,
+            IssueOptions.PerItem,
+            IssueOptions.Only,
+            IssueOptions.Reason,
             Names,
             For,
             CommonOptions.Letterhead,
@@ -90,7 +71,7 @@ internal static class IssueCommand
         SigningOptions.AddTo(command);
         command.Validators.Add(result =>
         {
-            if (result.GetResult(For) is not null && result.GetResult(Only) is not null)
+            if (result.GetResult(For) is not null && result.GetResult(IssueOptions.Only) is not null)
                 result.AddError("--for takes all that is to be sent: leave --only out");
         });
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
@@ -113,8 +94,8 @@ internal static class IssueCommand
             Today = CommonOptions.Today(),
             Rules = rules,
             Style = style,
-            PerItem = parsed.GetValue(PerItem),
-            Only = parsed.GetValue(Only) is { } kind ? [kind] : [],
+            PerItem = parsed.GetValue(IssueOptions.PerItem),
+            Only = parsed.GetValue(IssueOptions.Only) is { } kind ? [kind] : [],
             For =
             [
                 .. IssueDocuments
@@ -122,7 +103,7 @@ internal static class IssueCommand
                     .Select(r => r.To),
             ],
             Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
-            Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
+            Reason = IssueOptions.ReasonOf(parsed),
         };
         var result = await ProgressScreen.ShowAsync(parsed, told =>
             IssueDocuments.RunAsync(request with { Progress = told }, cancellation)

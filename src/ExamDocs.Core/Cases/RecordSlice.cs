@@ -12,8 +12,8 @@ public sealed record RecordSlice(ExaminationRecord Record, IReadOnlyList<Finding
 
 /// <summary>Rows that are kept of a list.</summary>
 /// <param name="Rows">In their order.</param>
-/// <param name="Places">The place of each in the whole list, counted from 0.</param>
-internal sealed record KeptRows<T>(IReadOnlyList<T> Rows, IReadOnlyList<int> Places);
+/// <param name="Places">The place of each in the whole list, counted from 0, ascending.</param>
+internal sealed record KeptRows<T>(IReadOnlyList<T> Rows, int[] Places);
 
 /// <summary>Cuts lists.</summary>
 internal static class KeptRows
@@ -51,7 +51,7 @@ internal sealed class GroupedRows<T>
     /// <summary>In their order.</summary>
     public KeptRows<T> In(IEnumerable<int> groups)
     {
-        List<int> places = [.. groups.SelectMany(g => _byGroup.GetValueOrDefault(g, [])).Concat(_nobodys).Order()];
+        int[] places = [.. groups.SelectMany(g => _byGroup.GetValueOrDefault(g, [])).Concat(_nobodys).Order()];
         return new([.. places.Select(at => _rows[at])], places);
     }
 }

@@ -8,8 +8,8 @@ namespace ExamDocs.Core.Cases;
 
 /// <summary>
 /// Cuts out of a record what can bear on some of its items: every row that shares a key of <see cref="ItemKeys"/> or an owner's mark with
-/// them, directly or by way of others, and every row that names no item of the record, since nobody can say whose it is. Whether an
-/// outcome rests on no other row is not known here: whoever uses a slice determines it again and compares.
+/// them, directly or by way of others, and every row that names no item of the record, since nobody can say whose it is. A row that is
+/// left out may still decide. Whoever uses a slice must determine the items from it again, and compare with the whole record.
 /// </summary>
 public sealed class RecordSlices
 {

@@ -6,23 +6,15 @@ namespace ExamDocs.Core.Cases;
 /// <summary>Places in a record and in a slice of it: a row has another number there.</summary>
 public sealed class SlicedPlaces
 {
-    private readonly Dictionary<string, IReadOnlyList<int>> _inWhole;
-    private readonly Dictionary<string, Dictionary<int, int>> _inSlice;
+    private readonly Dictionary<string, int[]> _kept;
 
-    /// <param name="lists">Each list that is cut, with the place in the whole of every row that is kept.</param>
-    internal SlicedPlaces(params IEnumerable<(string List, IReadOnlyList<int> Kept)> lists)
-    {
-        _inWhole = lists.ToDictionary(l => l.List, l => l.Kept, StringComparer.Ordinal);
-        _inSlice = _inWhole.ToDictionary(
-            l => l.Key,
-            l => l.Value.Index().ToDictionary(row => row.Item, row => row.Index),
-            StringComparer.Ordinal
-        );
-    }
+    /// <param name="lists">Each list that is cut, with the places in the whole of the rows that are kept, ascending.</param>
+    internal SlicedPlaces(params IEnumerable<(string List, int[] Kept)> lists) =>
+        _kept = lists.ToDictionary(l => l.List, l => l.Kept, StringComparer.Ordinal);
 
     /// <summary>The place in the whole record of a place in the slice.</summary>
     public string InWhole(string pointer) =>
-        RecordPointer.ToRow(pointer) is { } at && _inWhole.TryGetValue(at.List, out var rows) && at.Row < rows.Count
+        RecordPointer.ToRow(pointer) is { } at && _kept.TryGetValue(at.List, out var rows) && at.Row < rows.Length
             ? Moved(pointer, at, rows[at.Row])
             : pointer;
 
@@ -38,8 +30,8 @@ public sealed class SlicedPlaces
         };
 
     private string? InSlice(string pointer) =>
-        RecordPointer.ToRow(pointer) is not { } at || !_inSlice.TryGetValue(at.List, out var rows) ? pointer
-        : rows.TryGetValue(at.Row, out var row) ? Moved(pointer, at, row)
+        RecordPointer.ToRow(pointer) is not { } at || !_kept.TryGetValue(at.List, out var rows) ? pointer
+        : Array.BinarySearch(rows, at.Row) is >= 0 and var row ? Moved(pointer, at, row)
         : null;
 
     private static string Moved(string pointer, RecordPointer at, int row)

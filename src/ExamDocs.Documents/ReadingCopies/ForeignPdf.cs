@@ -10,7 +10,7 @@ public static class ForeignPdf
     /// <summary>A file that takes longer is built to take long, or too large for a reading copy.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    /// <summary>How long a reading that is told to stop may take over what it does in memory alone.</summary>
+    /// <summary>How long we wait for the reading to end once it was told to stop.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(1);
 
     /// <summary>More than a thread has otherwise: the library calls itself for what lies within something else.</summary>

@@ -1,6 +1,6 @@
 namespace ExamDocs.Documents.ReadingCopies;
 
-/// <summary>Bytes in memory that a library reads or writes, until it is told to stop: then each call throws.</summary>
+/// <summary>Bytes in memory for a library to read or write. Once the reading is told to stop, every call throws.</summary>
 internal sealed class StoppedStream : MemoryStream
 {
     private readonly CancellationToken _stop;

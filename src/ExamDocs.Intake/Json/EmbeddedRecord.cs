@@ -96,7 +96,7 @@ public static class EmbeddedRecord
     private static ObjectNode Node(PartOfVisit part) =>
         new TreeMembers($"/{PartOf}").Number("items", part.Items).Text("sha256", part.Sha256).Node;
 
-    /// <summary>Null where it is none.</summary>
+    /// <summary>Null where a number of items or the hash is missing or no such value.</summary>
     private static PartOfVisit? Part(SourceNode node) =>
         node is ObjectNode o
         && o.Text("sha256") is { } sha256

@@ -103,10 +103,11 @@ internal sealed class CheckedLog(LogRows log, RegisterCheckRequest request, Logg
     private static string? AboutOf(ReadOnlySpan<byte> entry) =>
         After(entry, ",\"number\":\""u8, (byte)'"') is { } number ? number
         : Ends(entry, LogEntry.RememberedWord) || Ends(entry, LogEntry.KnownWord)
-            ? After(entry[Math.Max(entry.LastIndexOf(",\"visit\":"u8), 0)..], ",\"visit\":"u8, (byte)',') is { } visit ? $"visit {visit}"
+            ? After(entry[Math.Max(entry.LastIndexOf(",\"visit\":"u8), 0)..], ",\"visit\":"u8, (byte)',') is { } visit
+                    ? LoggedEntries.Visit(visit)
                 : null
         : Ends(entry, LogEntry.EndsWord)
-            ? After(entry, "{\"byVisit\":"u8, (byte)',') is { } by ? $"visit {by}"
+            ? After(entry, "{\"byVisit\":"u8, (byte)',') is { } by ? LoggedEntries.Visit(by)
                 : null
         : null;
 

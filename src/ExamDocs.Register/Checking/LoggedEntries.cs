@@ -11,6 +11,8 @@ namespace ExamDocs.Register.Checking;
 /// </summary>
 internal sealed class LoggedEntries : IDisposable
 {
+    private const string Visits = "visit ";
+
     private readonly SqliteConnection _scratch = new("Data Source=;Pooling=False");
 
     public LoggedEntries()
@@ -32,13 +34,18 @@ internal sealed class LoggedEntries : IDisposable
     /// <summary>Whom an entry is about: the number of a document, or a visit; null where neither.</summary>
     public static string? About(LogEntry entry) =>
         entry.Document?.Number
-        ?? (entry.What is LogEntry.EndsWord ? entry.ByVisit : entry.Visit?.Number) switch
-        {
-            { } visit => Visit(visit),
-            _ => null,
-        };
+        ?? (
+            (entry.What is LogEntry.EndsWord ? entry.ByVisit : entry.Visit?.Number) is { } visit
+                ? Visit(FormattableString.Invariant($"{visit}"))
+                : null
+        );
 
-    public static string Visit(long number) => FormattableString.Invariant($"visit {number}");
+    /// <summary>How a visit is named here.</summary>
+    /// <param name="number">Its number, as digits.</param>
+    public static string Visit(string number) => Visits + number;
+
+    /// <summary>The number in the name of a visit.</summary>
+    public static string NumberIn(string about) => about[Visits.Length..];
 
     public void Add(long row, LogEntry entry, ReadOnlyMemory<byte> bytes)
     {
@@ -71,7 +78,7 @@ internal sealed class LoggedEntries : IDisposable
     public IReadOnlyList<string> Next(string after, bool visits, int count) =>
         _scratch.Rows(
             row => row.GetString(0),
-            $"SELECT DISTINCT about FROM entry WHERE about > $1 AND (about LIKE 'visit %') = $2 ORDER BY about LIMIT {count}",
+            $"SELECT DISTINCT about FROM entry WHERE about > $1 AND (about LIKE '{Visits}%') = $2 ORDER BY about LIMIT {count}",
             after,
             visits ? 1 : 0
         );

@@ -35,7 +35,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         for (var left = logged.Next("", visits: true, AtOnce); left.Count > 0; left = logged.Next(left[^1], visits: true, AtOnce))
         {
             foreach (var missing in left)
-                yield return NotStored(missing);
+                yield return $"{Name(LoggedEntries.NumberIn(missing))} is in the log and is no longer there.";
         }
         if (onlyLogged)
             yield break;
@@ -45,9 +45,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
             yield return fault;
     }
 
-    private static string NotStored(string about) => $"V{about[1..]} is in the log and is no longer there.";
-
-    private static string About(string visit) => $"visit {visit.Trim('(', ')')}";
+    private static string About(string visit) => LoggedEntries.Visit(visit.Trim('(', ')'));
 
     /// <summary>Every visit that is stored, by its number as it is written.</summary>
     private IEnumerable<List<string>> Stored()
@@ -70,7 +68,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
             var there = database
                 .Connection.Raw(
                     $"SELECT visit FROM visit WHERE visit {database.AmongNumbers("$1")}",
-                    $"[{string.Join(',', some.Select(v => v["visit ".Length..]))}]"
+                    $"[{string.Join(',', some.Select(LoggedEntries.NumberIn))}]"
                 )
                 .ConvertAll(r => r[0].Value!);
             yield return there;

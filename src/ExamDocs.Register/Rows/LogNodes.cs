@@ -60,9 +60,10 @@ internal sealed class LogNodes(DbConnection connection)
     /// <summary>The right edge of the tree over as many whole blocks as nodes are kept for; empty where one is missing.</summary>
     public MerkleFrontier Frontier()
     {
-        var peaks = MerkleFrontier.Peaks(Covered()).Select(p => IdOf(p.Level, p.Place)).ToList();
+        var covered = Covered();
+        var peaks = MerkleFrontier.Peaks(covered).Select(p => IdOf(p.Level, p.Place)).ToList();
         var kept = Read(peaks);
-        return peaks.TrueForAll(kept.ContainsKey) ? MerkleFrontier.Of(Covered(), [.. peaks.Select(p => kept[p])]) : new();
+        return peaks.TrueForAll(kept.ContainsKey) ? MerkleFrontier.Of(covered, [.. peaks.Select(p => kept[p])]) : new();
     }
 
     private Dictionary<long, byte[]> Where(string condition) =>

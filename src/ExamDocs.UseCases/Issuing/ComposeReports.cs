@@ -28,16 +28,7 @@ internal static class ComposeReports
     )
     {
         var groups = visit.Items.Where(i => i.MayBeReported).GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i))).ToList();
-        var parts = groups
-            .SelectMany(g =>
-                perItem
-                    ?
-                    [
-                        [.. g],
-                    ]
-                    : InParts([.. g], most)
-            )
-            .ToList();
+        var parts = groups.SelectMany(g => InParts([.. g], perItem ? int.MaxValue : most)).ToList();
         return from p in parts.Index()
             let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. p.Item.Where(leftOut.Items.Contains)] }
             let reported = p.Item.Except(left.Items).ToList()

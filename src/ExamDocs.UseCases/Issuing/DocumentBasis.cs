@@ -33,6 +33,9 @@ internal sealed record DocumentBasis
     /// <summary>Whether reports were asked for one by one.</summary>
     public bool PerItem { get; init; }
 
+    /// <summary>A report that is not of one item asked for by itself.</summary>
+    public bool IsReportOfSeveral => !PerItem && string.Equals(Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal);
+
     /// <summary>From how far labels for what may not be used are to be read.</summary>
     public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 

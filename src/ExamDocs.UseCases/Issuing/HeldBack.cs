@@ -85,16 +85,13 @@ internal sealed class HeldBack
         && job.Items.Any(i => _refused.Exists(r => string.Equals(r.Item, i.Item.Id, StringComparison.Ordinal)));
 
     private static Message WhatIs(DocumentJob job) =>
-        job.Type.Kind switch
-        {
-            "due-label" => $"next-examination label",
-            "quarantine-label" => $"do-not-use label",
-            "notice" => $"notice of defect",
-            "record" => $"equipment record",
-            "check-sheet" => $"check sheet",
-            "evidence" => $"evidence file",
-            _ => $"report or certificate",
-        };
+        job.Type == DocumentTypes.DueLabel ? $"next-examination label"
+        : job.Type == DocumentTypes.QuarantineLabel ? $"do-not-use label"
+        : job.Type == DocumentTypes.Notice ? $"notice of defect"
+        : job.Type == DocumentTypes.EquipmentRecord ? $"equipment record"
+        : job.Type == DocumentTypes.CheckSheet ? $"check sheet"
+        : job.Type == DocumentTypes.Evidence ? $"evidence file"
+        : (Message)$"report or certificate";
 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";

@@ -102,7 +102,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         bool isPart = false
     )
     {
-        if (isPart || (string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem))
+        if (isPart || basis.IsReportOfSeveral)
             return RecomposedDocument.Jobs(basis, visit, photos, leftOut(basis, visit));
         // All the others are composed once for a visit: a large one has thousands.
         var form = (visit, basis.PerItem, basis.Reading);

@@ -35,8 +35,7 @@ internal static partial class RecomposedDocument
     {
         var jobs = Of(ComposeReports.MostItems);
         // Earlier versions had all items in one report.
-        var isSchedule = !basis.PerItem && string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal);
-        return jobs.Count > 0 || !isSchedule ? jobs : Of(int.MaxValue);
+        return jobs.Count == 0 && basis.IsReportOfSeveral && visit.Items.Count > ComposeReports.MostItems ? Of(int.MaxValue) : jobs;
 
         IReadOnlyList<DocumentJob> Of(int mostInReport) =>
             InTheFormOf(
@@ -78,7 +77,7 @@ internal static partial class RecomposedDocument
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
         var isEvidence = string.Equals(basis.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal);
-        var isSchedule = !basis.PerItem && (isEvidence || string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal));
+        var isSchedule = basis.IsReportOfSeveral || (isEvidence && !basis.PerItem);
         var all = visit.Everything.Where(i => isEvidence || (i.MayBeReported && visit.Items.Contains(i))).ToList();
         var left = new LeftOutItems([.. all.Where(i => isSchedule && !reported.Contains(i.Item.Id ?? ""))]);
         return isSchedule && visit.Everything.Count() > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];

@@ -21,18 +21,10 @@ public sealed record CheckedBefore(Checkpoint? Checkpoint, LocalDate? Day, IRead
 public static class ReadCheckpoints
 {
     /// <param name="files">Files as an issue or an export wrote them.</param>
-    /// <param name="format">What they are; a file of another format is a fault.</param>
-    public static CheckpointsRead From(IReadOnlyList<string> files, string format = CheckpointFile.FormatName)
+    public static CheckpointsRead From(IReadOnlyList<string> files)
     {
-        var (checkpoints, faults) = (new List<Checkpoint>(), new List<string>());
-        foreach (var file in files)
-        {
-            var read = Read(file, format, out var fault);
-            faults.AddRange((read?.Faults ?? []).Append(fault).OfType<string>().Select(f => $"{file}: {f}"));
-            if (read is { Checkpoint: { } checkpoint, Faults.Count: 0 })
-                checkpoints.Add(checkpoint);
-        }
-        return new(checkpoints, faults);
+        var read = files.Select(file => Read(file, CheckpointFile.FormatName)).ToList();
+        return new([.. read.Select(r => r.Sound?.Checkpoint).OfType<Checkpoint>()], [.. read.SelectMany(r => r.Faults)]);
     }
 
     /// <summary>The file that an earlier check wrote, with the day of that check.</summary>
@@ -41,9 +33,16 @@ public static class ReadCheckpoints
     {
         if (file is null)
             return new(null, null, []);
-        var read = Read(file, CheckpointFile.CheckedFormatName, out var fault);
+        var (sound, faults) = Read(file, CheckpointFile.CheckedFormatName);
+        return new(sound?.Checkpoint, sound?.Day, faults);
+    }
+
+    /// <returns>What was read, null where anything is wrong with the file; and what is wrong, in sentences.</returns>
+    private static (CheckpointReading? Sound, IReadOnlyList<string> Faults) Read(string file, string format)
+    {
+        var read = Read(file, format, out var fault);
         IReadOnlyList<string> faults = [.. (read?.Faults ?? []).Append(fault).OfType<string>().Select(f => $"{file}: {f}")];
-        return faults.Count == 0 ? new(read!.Checkpoint, read.Day, faults) : new(null, null, faults);
+        return (faults.Count == 0 ? read : null, faults);
     }
 
     private static CheckpointReading? Read(string file, string format, out string? fault)

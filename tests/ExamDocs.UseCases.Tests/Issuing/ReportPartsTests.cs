@@ -1,5 +1,7 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Report;
@@ -32,6 +34,24 @@ public sealed class ReportPartsTests
         await AssertMadeAgainAsync(without, visit, renderer);
     }
 
+    /// <summary>One without an answer is in none of them; a reader of any must not take it for fit.</summary>
+    [Fact]
+    public async Task Each_part_names_what_may_not_be_reported()
+    {
+        await using var renderer = new DocumentRenderer();
+        var visit = Visit(1002, record => record.ExaminationOf("CON-10003")["observations"]!.AsArray().Clear());
+        Assert.Equal(Outcome.Undetermined, visit.Items.Single(i => i.Item.Id == "CON-10003").Outcome);
+        var reports = Reports(visit);
+        Assert.Equal(2, reports.Count);
+        Assert.All(reports, r => Assert.DoesNotContain(r.Items, i => i.Item.Id == "CON-10003"));
+        foreach (var report in reports)
+        {
+            var page = await report.DraftAsync(renderer);
+            Assert.Contains("CON-10003", page, StringComparison.Ordinal);
+            Assert.Contains("not in this report: do not use", page, StringComparison.Ordinal);
+        }
+    }
+
     private static async Task AssertMadeAgainAsync(DocumentJob job, DeterminedVisit visit, DocumentRenderer renderer)
     {
         var basis = job.Basis(DocumentJob.Draft(job.Type));
@@ -45,7 +65,7 @@ public sealed class ReportPartsTests
     private static IReadOnlyList<DocumentJob> Reports(DeterminedVisit visit, bool perItem = false) =>
         [.. ComposeDocuments.Of(visit, perItem, ReadingDistance.Default).Jobs.Where(j => j.Type.Kind == "report")];
 
-    private static DeterminedVisit Visit(int items)
+    private static DeterminedVisit Visit(int items, Action<JsonObject>? edit = null)
     {
         var record = Workspace.Example().Only("CON-01");
         var (item, examination) = (record.Item("CON-01"), record.ExaminationOf("CON-01"));
@@ -57,6 +77,7 @@ public sealed class ReportPartsTests
             record["items"]!.AsArray().Add(other);
             record["examinations"]!.AsArray().Add(looked);
         }
+        edit?.Invoke(record);
         using var workspace = new Workspace();
         return CheckRecord.Of(workspace.Write(record), Workspace.Today).Visit!;
     }
