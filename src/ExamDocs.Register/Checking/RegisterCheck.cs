@@ -127,11 +127,7 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
     private List<string> Guarded()
     {
         var triggers = _database.Triggers();
-        var missing = Guards
-            .For(new LogNodes(_database.Connection).IsThere)
-            .Select(g => g.Name)
-            .Except(triggers.Select(t => t.Name), StringComparer.Ordinal)
-            .ToList();
+        var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
         if (missing.Count > 0)
             _notes.Add(
                 $"Guards against change were taken away: {string.Join(", ", missing.Take(5))}"

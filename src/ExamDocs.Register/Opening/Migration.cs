@@ -67,15 +67,18 @@ internal static class Migration
             rows.Log.Append(at => LogEntry.Listed(at, LoggedDocument.Of(document), LoggedDocument.RowOf(document), today));
         foreach (var visit in rows.Visits.All())
         {
-            foreach (var row in VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))))
-                connection.Execute("INSERT INTO item_key VALUES ($1, $2, $3, $4)", row.Values);
+            connection.Insert("item_key", VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))).Select(r => r.Values));
             var logged = new LoggedVisit(visit.Visit, visit.Sha256) { Outcomes = rows.Visits.OutcomesOf(visit.Visit) };
             rows.Log.Append(at => LogEntry.Remembered(at, logged, visit.StoredOn ?? today));
         }
     }
 
-    /// <summary>The bytes stay where they are, in the register itself.</summary>
-    public static void ToFourth(DbConnection connection) => connection.Execute("UPDATE register SET layout = $1", Layout.Version);
+    /// <summary>The bytes stay where they are, in the register itself; the nodes of the log so far are kept.</summary>
+    public static void ToFourth(DbConnection connection)
+    {
+        connection.Execute("UPDATE register SET layout = $1", Layout.Version);
+        new LogRows(connection).MakeNodes();
+    }
 
     private static byte[] Bytes(DbConnection connection, int visit) =>
         connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit).Single();

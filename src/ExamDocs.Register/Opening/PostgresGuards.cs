@@ -1,5 +1,4 @@
 using System.Data.Common;
-using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Opening;
@@ -14,11 +13,6 @@ internal static class PostgresGuards
 
     public static void Make(DbConnection connection)
     {
-        MakeFunctions(connection);
-        Make(connection, Guards.For(new LogNodes(connection).IsThere));
-    }
-
-    private static void MakeFunctions(DbConnection connection) =>
         connection.Execute(
             """
             CREATE OR REPLACE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT
@@ -27,10 +21,7 @@ internal static class PostgresGuards
             AS $$ SELECT state = 'issued' FROM document WHERE number = wanted $$;
             """
         );
-
-    public static void Make(DbConnection connection, IReadOnlyList<Guard> guards)
-    {
-        foreach (var guard in guards)
+        foreach (var guard in Guards.All)
         {
             // A condition may not hold a query here, but it may call a function that does.
             var when = guard.When.Replace(Guards.IsIssued, "is_issued(OLD.number)", StringComparison.Ordinal);
@@ -40,7 +31,7 @@ internal static class PostgresGuards
             );
         }
         // TRUNCATE fires no trigger on rows.
-        foreach (var table in guards.Select(g => g.Table).Distinct(StringComparer.Ordinal))
+        foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
             connection.Execute(
                 $"CREATE TRIGGER {table}{Guards.NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE "
                     + "FUNCTION refuse('a register is never emptied')"

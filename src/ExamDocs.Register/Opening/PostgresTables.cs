@@ -25,7 +25,6 @@ internal static class PostgresTables
             Create(register, today);
         else if (Recognised(register) is var version && version < Layout.Version)
             BringUpToDate(register, version, today);
-        Index(register);
         transaction.Commit();
     }
 
@@ -83,11 +82,12 @@ internal static class PostgresTables
                 refused
             );
         }
+        connection.Execute(Written(FourthLayout.Statements));
         connection.Execute(Written(SecondLayout.Statements));
         Migration.ToSecond(connection, today);
         connection.Execute(Written(ThirdLayout.Statements));
         Migration.ToThird(register, today);
-        connection.Execute(Written(FourthLayout.Statements));
+        connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         Migration.ToFourth(connection);
         PostgresGuards.Make(connection);
     }
@@ -98,9 +98,10 @@ internal static class PostgresTables
         try
         {
             PostgresGuards.TakeAway(connection);
+            connection.Execute(Written(FourthLayout.Statements));
             if (version < 3)
                 connection.Execute(Written(ThirdLayout.Statements));
-            connection.Execute(Written(FourthLayout.Statements));
+            connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
@@ -113,46 +114,21 @@ internal static class PostgresTables
         PostgresGuards.Make(connection);
     }
 
-    /// <summary>Only the owner may; for others the server reads more until then.</summary>
-    private static void Index(PostgresRegister register)
-    {
-        var connection = register.Connection;
-        var there = connection.Rows(
-            row => row.GetString(0),
-            "SELECT indexname::text FROM pg_indexes WHERE schemaname = $1",
-            PostgresRegister.Schema
-        );
-        var missing = Layout.Indexes(register.VisitOfEntry).Where(i => !there.Contains(i.Name, StringComparer.Ordinal)).ToList();
-        var hasNodes = new LogNodes(connection).IsThere;
-        if (
-            (missing.Count == 0 && hasNodes)
-            || connection.Number(
-                """
-                SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace
-                WHERE nspname = $1 AND relname IN ('log', 'item', 'document', 'replacement')
-                AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
-                """,
-                PostgresRegister.Schema
-            ) < 4
-        )
-        {
-            return;
-        }
-        foreach (var (_, statement) in missing)
-            connection.Execute(Written(statement));
-        if (hasNodes)
-            return;
-        connection.Execute(Written(Layout.LogNodeStatement));
-        PostgresNodes.Make(connection);
-    }
-
-    /// <summary>Who may store visits may store what a visit has now, and see where documents are kept; only the owner moves them.</summary>
+    /// <summary>
+    /// Who may store visits may store what a visit has now, and see where documents are kept; only the owner moves them. Who may read the
+    /// log, or add to it, may do so with its nodes.
+    /// </summary>
     private const string GrantAsBefore = """
         DO $$ DECLARE who record; BEGIN
           FOR who IN SELECT DISTINCT grantee FROM information_schema.role_table_grants
             WHERE table_schema = 'examdocs' AND table_name = 'visit' AND privilege_type = 'INSERT' AND grantee <> current_user LOOP
             EXECUTE format('GRANT SELECT, INSERT ON item_key, line_end, ended_line, merged_visit TO %I', who.grantee);
             EXECUTE format('GRANT SELECT ON content_place TO %I', who.grantee);
+          END LOOP;
+          FOR who IN SELECT grantee, privilege_type FROM information_schema.role_table_grants
+            WHERE table_schema = 'examdocs' AND table_name = 'log' AND privilege_type IN ('SELECT', 'INSERT')
+            AND grantee <> current_user LOOP
+            EXECUTE format('GRANT %s ON log_node TO %I', who.privilege_type, who.grantee);
           END LOOP;
         END $$
         """;

@@ -1,6 +1,5 @@
 using System.Data.Common;
 using ExamDocs.Register.Model;
-using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 using Microsoft.Data.Sqlite;
 using NodaTime;
@@ -28,7 +27,6 @@ internal sealed class SqliteTables(SqliteRegister register)
         _connection.Execute("PRAGMA synchronous = EXTRA");
         if (Version() < Layout.Version)
             Update(today);
-        Index();
     }
 
     public long Version() => _connection.Number("PRAGMA user_version");
@@ -74,6 +72,7 @@ internal sealed class SqliteTables(SqliteRegister register)
         // A guard would keep the steps themselves from their work.
         foreach (var guard in _connection.Rows(row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'trigger'"))
             _connection.Execute($"DROP TRIGGER \"{guard}\"");
+        _connection.Execute(Written(FourthLayout.Statements));
         if (version < 2)
         {
             _connection.Execute(Written(SecondLayout.Statements));
@@ -84,43 +83,13 @@ internal sealed class SqliteTables(SqliteRegister register)
             _connection.Execute(Written(ThirdLayout.Statements));
             Migration.ToThird(register, today);
         }
-        _connection.Execute(Written(FourthLayout.Statements));
+        _connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         Migration.ToFourth(_connection);
-        foreach (var guard in Guards.For(new LogNodes(_connection).IsThere))
+        foreach (var guard in Guards.All)
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
         _connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
         transaction.Commit();
-    }
-
-    /// <summary>Another run may be making them: they are looked for again under the lock.</summary>
-    private void Index()
-    {
-        if (Missing().Count == 0 && new LogNodes(_connection).IsThere)
-            return;
-        using var transaction = register.BeginWriting();
-        if (!new LogNodes(_connection).IsThere)
-        {
-            _connection.Execute(Written(Layout.LogNodeStatement));
-            foreach (var guard in Guards.OfNodes)
-                _connection.Execute(SqliteRegister.Trigger(guard));
-            new LogRows(_connection).MakeNodes();
-        }
-        foreach (var index in Missing())
-            _connection.Execute(Written(index));
-        transaction.Commit();
-
-        List<string> Missing()
-        {
-            var there = _connection.Rows(row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'index'");
-            return
-            [
-                .. Layout
-                    .Indexes(register.VisitOfEntry)
-                    .Where(i => !there.Contains(i.Name, StringComparer.Ordinal))
-                    .Select(i => i.Statement),
-            ];
-        }
     }
 
     private static string Written(string layout) =>

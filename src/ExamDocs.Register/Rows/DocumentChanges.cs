@@ -64,10 +64,8 @@ internal sealed class DocumentChanges(
             request.Visit,
             request.CopyOf
         );
-        for (var position = 0; position < request.Items.Count; position++)
-            _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", number, position, request.Items[position]);
-        foreach (var replaced in request.Replaces)
-            _connection.Execute("INSERT INTO replacement VALUES ($1, $2, $3)", number, replaced.Number, replaced.Reason);
+        _connection.Insert("document_item", request.Items.Select((item, position) => new object?[] { number, position, item }));
+        _connection.Insert("replacement", request.Replaces.Select(r => new object?[] { number, r.Number, r.Reason }));
         return number;
     }
 

@@ -16,8 +16,7 @@ internal sealed class EntriesInLog(LogRows log, LogNodes nodes)
     public void Require(IEnumerable<long> positions)
     {
         var blocks = positions.Select(p => p / LogNodes.BlockSize).Distinct().Where(b => !_sound.Contains(b)).ToList();
-        // Without nodes all of the log would have to be read; a check of the register does that.
-        if (blocks.Count == 0 || !nodes.IsThere)
+        if (blocks.Count == 0)
             return;
         var last = log.Latest() ?? throw Altered();
         var whole = Math.Min(nodes.Covered(), last.Size / LogNodes.BlockSize * LogNodes.BlockSize);

@@ -6,7 +6,7 @@ namespace ExamDocs.Register.Rows;
 
 /// <summary>
 /// Hashes of full subtrees of the log's tree, so that the next root, and whether an entry is in the log, takes a few rows instead of
-/// all entries. A register that has no place for them yet is read whole, as it was before there were any.
+/// all entries.
 /// </summary>
 internal sealed class LogNodes(DbConnection connection)
 {
@@ -18,13 +18,6 @@ internal sealed class LogNodes(DbConnection connection)
 
     /// <summary>A level has fewer nodes than this: positions are whole numbers of 32 bits.</summary>
     private const int LevelSize = 1 << 26;
-
-    /// <summary>Nodes that one statement keeps.</summary>
-    private const int AtOnce = 100;
-
-    private bool? _isThere;
-
-    public bool IsThere => _isThere ??= Asked();
 
     /// <param name="level">Of the node; the entries have level 0.</param>
     /// <param name="place">From the left, from 0.</param>
@@ -45,17 +38,12 @@ internal sealed class LogNodes(DbConnection connection)
     public IReadOnlyDictionary<long, byte[]> All() => Where("node >= 0");
 
     /// <summary>Another run may have kept some already.</summary>
-    public void Keep(IEnumerable<(int Level, long Place, byte[] Hash)> nodes)
-    {
-        foreach (var some in nodes.Chunk(AtOnce))
-        {
-            var rows = some.Select((_, n) => FormattableString.Invariant($"(${(2 * n) + 1}, ${(2 * n) + 2})"));
-            connection.Execute(
-                $"INSERT INTO log_node (node, hash) VALUES {string.Join(", ", rows)} ON CONFLICT (node) DO NOTHING",
-                [.. some.SelectMany(n => new object?[] { (int)IdOf(n.Level, n.Place), Convert.ToBase64String(n.Hash) })]
-            );
-        }
-    }
+    public void Keep(IEnumerable<(int Level, long Place, byte[] Hash)> nodes) =>
+        connection.Insert(
+            "log_node (node, hash)",
+            nodes.Select(n => new object?[] { (int)IdOf(n.Level, n.Place), Convert.ToBase64String(n.Hash) }),
+            "ON CONFLICT (node) DO NOTHING"
+        );
 
     /// <summary>The right edge of the tree over as many whole blocks as nodes are kept for; empty where one is missing.</summary>
     public MerkleFrontier Frontier()
@@ -70,11 +58,4 @@ internal sealed class LogNodes(DbConnection connection)
         connection
             .Rows(row => (Id: row.GetInt64(0), Hash: row.GetString(1)), $"SELECT node, hash FROM log_node WHERE {condition}")
             .ToDictionary(n => n.Id, n => LogRows.Root(n.Hash));
-
-    private bool Asked() => connection.Rows(row => row.GetInt32(0), Existence(connection)) is [> 0];
-
-    private static string Existence(DbConnection connection) =>
-        connection is Microsoft.Data.Sqlite.SqliteConnection
-            ? "SELECT count(*) FROM sqlite_schema WHERE type = 'table' AND name = 'log_node'"
-            : "SELECT CASE WHEN to_regclass('log_node') IS NULL THEN 0 ELSE 1 END";
 }

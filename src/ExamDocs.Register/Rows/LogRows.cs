@@ -86,10 +86,10 @@ internal sealed class LogRows(DbConnection connection)
             to
         );
 
-    /// <summary>The nodes that are kept; null where there is no place for them.</summary>
-    public IReadOnlyDictionary<long, byte[]>? Nodes() => _nodes.IsThere ? _nodes.All() : null;
+    /// <summary>The nodes that are kept.</summary>
+    public IReadOnlyDictionary<long, byte[]> Nodes() => _nodes.All();
 
-    /// <summary>Keeps the nodes of the entries that are there, where there was no place for them.</summary>
+    /// <summary>Keeps the nodes of the entries that were made before there was a place for them.</summary>
     public void MakeNodes()
     {
         _frontier = new();
@@ -148,7 +148,7 @@ internal sealed class LogRows(DbConnection connection)
             _frontier = new();
             _full.Clear();
         }
-        if (_frontier.Size == 0 && _nodes.IsThere && _nodes.Frontier() is var kept && IsStored(kept))
+        if (_frontier.Size == 0 && _nodes.Frontier() is var kept && IsStored(kept))
             _frontier = kept;
         foreach (var (_, entry) in Stream(_frontier.Size))
             Add(entry);
@@ -165,8 +165,7 @@ internal sealed class LogRows(DbConnection connection)
         List<(int Level, long Place, byte[] Hash)> full = [.. _full];
         // What fails is undone with its transaction, and must not be kept by the next.
         _full.Clear();
-        if (full.Count > 0 && _nodes.IsThere)
-            _nodes.Keep(full);
+        _nodes.Keep(full);
     }
 
     private bool IsStored(MerkleFrontier frontier) =>

@@ -78,12 +78,9 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
                 from?.Origin,
             ]
         );
-        foreach (var row in VisitRows.Of(number, visit.Record).Concat(VisitRows.Outcomes(number, visit.Outcomes)))
-            database.Connection.Execute(
-                $"INSERT INTO {row.Table} VALUES "
-                    + $"({string.Join(", ", row.Values.Select((_, i) => FormattableString.Invariant($"${i + 1}")))})",
-                row.Values
-            );
+        var rows = VisitRows.Of(number, visit.Record).Concat(VisitRows.Outcomes(number, visit.Outcomes));
+        foreach (var table in rows.GroupBy(r => r.Table, StringComparer.Ordinal))
+            database.Connection.Insert(table.Key, table.Select(r => r.Values));
         var logged = new LoggedVisit(number, sha256)
         {
             Seen = seen,

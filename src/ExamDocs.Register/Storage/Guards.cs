@@ -51,7 +51,7 @@ internal static class Guards
         "line_end",
         "ended_line",
         "merged_visit",
-        Layout.LogNode,
+        "log_node",
     ];
 
     /// <summary>Moving documents to another place takes their bytes out of the register.</summary>
@@ -107,12 +107,6 @@ internal static class Guards
                 ]
         ),
     ];
-
-    /// <summary>Those of a register, which may have no place for the nodes of its log yet.</summary>
-    public static IReadOnlyList<Guard> For(bool hasNodes) => hasNodes ? All : [.. All.Except(OfNodes)];
-
-    /// <summary>Those of the nodes of the log.</summary>
-    public static IReadOnlyList<Guard> OfNodes => [.. All.Where(g => g.Table is Layout.LogNode)];
 
     private static string Same(IEnumerable<string> columns) =>
         string.Join(" AND ", columns.Select(c => $"NEW.{c} IS NOT DISTINCT FROM OLD.{c}"));

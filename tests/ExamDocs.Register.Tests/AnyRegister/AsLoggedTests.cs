@@ -119,7 +119,7 @@ public sealed class AsLoggedTests : Workplace
     }
 
     [Fact]
-    public void Without_the_indexes_the_same_is_found_and_they_are_made_when_it_is_opened_to_write()
+    public void Without_the_indexes_the_same_is_found()
     {
         Populated().Dispose();
         ByHand("DROP INDEX log_by_visit");
@@ -131,9 +131,6 @@ public sealed class AsLoggedTests : Workplace
             using (undo)
                 Assert.Throws<RegisterAlteredException>(() => Touching(register));
         }
-        Open().Dispose();
-        ByHand("DROP INDEX log_by_visit");
-        ByHand("DROP INDEX item_by_serial");
     }
 
     /// <summary>Nothing of it has a marking in common with another visit's.</summary>

@@ -6,13 +6,17 @@ namespace ExamDocs.Register.Tests;
 public sealed class LayoutThreeTests : Workplace
 {
     [Fact]
-    public void It_is_brought_up_to_date_and_its_documents_are_where_they_were()
+    public void It_is_brought_up_to_date_and_its_documents_are_where_they_were_and_the_hashes_of_its_log_are_kept()
     {
+        IReadOnlyDictionary<long, byte[]> nodes;
         using (var register = Open())
         {
             Issue(register, "a");
             Take(register, "pending");
+            register.Visits.Remember([.. Enumerable.Range(0, 70).Select(n => SampleVisit.Of($"V-{n}", "note", $"HB-{n}"))]);
+            nodes = register.Rows.Log.Nodes();
         }
+        Assert.NotEmpty(nodes);
         Make();
         using (var register = Open())
         {
@@ -20,6 +24,7 @@ public sealed class LayoutThreeTests : Workplace
             Assert.Equal("database", register.ContentPlace);
             Assert.Equal(Pdf("a"), register.Content(register.FindIssued("a")!));
             Assert.Empty(register.Check());
+            Assert.Equal(nodes, register.Rows.Log.Nodes());
             register.MoveContent($"folder:{Path.Combine(Root, "kept")}");
             Assert.Equal("R-2026-000003", Issue(register, "c").Number);
             Assert.Empty(register.Check());
@@ -34,6 +39,9 @@ public sealed class LayoutThreeTests : Workplace
     {
         TakeAwayGuard("the_register_stays_itself");
         ByHand("DROP TABLE content_place");
+        ByHand("DROP TABLE log_node");
+        foreach (var index in new[] { "pending_document", "item_with_mark", "replacement_of" })
+            ByHand($"DROP INDEX {index}");
         ByHand("UPDATE register SET layout = 3");
         SayLayout(3);
     }
