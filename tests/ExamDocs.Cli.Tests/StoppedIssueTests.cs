@@ -30,6 +30,7 @@ public sealed class StoppedIssueTests : IDisposable
     public async Task Ctrl_C_finishes_the_document_in_hand_lists_what_is_out_and_says_how_to_go_on()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "There it is no signal.");
+        Assert.SkipWhen(IsIgnored(Interrupt), "Begun in the background of a shell, whose programs ignore it.");
         using var apart = new Examdocs(apart: true);
         var visit = Visit(harnesses: 40, apart);
         using var run = apart.Begin("issue", visit, "--out", "out", "--only", "check-sheet");
@@ -62,6 +63,12 @@ public sealed class StoppedIssueTests : IDisposable
     }
 
     private const int Interrupt = 2;
+
+    /// <summary>What a process ignores, those that it begins ignore too.</summary>
+    private static bool IsIgnored(int signal) =>
+        File.Exists("/proc/self/status")
+        && File.ReadLines("/proc/self/status").First(l => l.StartsWith("SigIgn:", StringComparison.Ordinal)) is var line
+        && (Convert.ToUInt64(line["SigIgn:".Length..].Trim(), 16) >> (signal - 1) & 1) == 1;
 
     private static bool IsLine(string line) => line.StartsWith("printing: ", StringComparison.Ordinal);
 

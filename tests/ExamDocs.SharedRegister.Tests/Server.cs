@@ -101,7 +101,7 @@ public sealed class Server : IDisposable
         // The tests kill runs, never the server: it need not wait for the disk.
         File.AppendAllText(
             Path.Combine(Data, "postgresql.conf"),
-            "listen_addresses = '127.0.0.1'\nunix_socket_directories = ''\nfsync = off\nmax_connections = 100\nshared_buffers = 16MB\n"
+            "listen_addresses = '127.0.0.1'\nunix_socket_directories = ''\nfsync = off\nfull_page_writes = off\nwal_level = minimal\nmax_wal_senders = 0\nmax_connections = 100\nshared_buffers = 128MB\n"
         );
     }
 

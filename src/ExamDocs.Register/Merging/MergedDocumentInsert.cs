@@ -44,8 +44,7 @@ internal sealed class MergedDocumentInsert(RegisterRows here, RegisterRows other
             copyOf,
             other.OriginOf(document)
         );
-        for (var position = 0; position < document.Items.Count; position++)
-            _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", document.Number, position, document.Items[position]);
+        _connection.Insert("document_item", document.Items.Select((item, position) => new object?[] { document.Number, position, item }));
         if (isOut)
             here.Contents.Keep(new(document.Number, document.Sha256!, other.Contents.Of(document.Number, document.Sha256!)));
         _connection.Execute(

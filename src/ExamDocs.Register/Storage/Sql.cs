@@ -18,7 +18,7 @@ internal static class Sql
         return command.ExecuteNonQuery();
     }
 
-    /// <summary>Puts rows into one table, in their order: a statement for a hundred of them, so that a server is not asked for each.</summary>
+    /// <summary>Puts rows into one table, in their order, a hundred with each statement: a server is not asked for every row.</summary>
     /// <param name="table">Its name, with the columns where not all are given.</param>
     /// <param name="rows">The values of each, as many in every row.</param>
     /// <param name="end">What ends the statement.</param>
@@ -26,10 +26,7 @@ internal static class Sql
     {
         foreach (var some in rows.Chunk(100))
         {
-            var places = some.Select(
-                (row, n) =>
-                    $"({string.Join(", ", row.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"${(n * row.Length) + i + 1}")))})"
-            );
+            var places = some.Select((row, n) => $"({string.Join(", ", row.Select((_, i) => Place((n * row.Length) + i)))})");
             connection.Execute($"INSERT INTO {table} VALUES {string.Join(", ", places)} {end}", [.. some.SelectMany(row => row)]);
         }
     }
@@ -91,6 +88,8 @@ internal static class Sql
             throw new IOException("The connection to the register was lost.");
     }
 
+    private static string Place(int index) => string.Create(CultureInfo.InvariantCulture, $"${index + 1}");
+
     private static DbCommand Command(this DbConnection connection, string text, object?[] values)
     {
         connection.MustBeOpen();
@@ -101,7 +100,7 @@ internal static class Sql
             var parameter = command.CreateParameter();
             // A server takes values by their place alone.
             if (connection is SqliteConnection)
-                parameter.ParameterName = string.Create(CultureInfo.InvariantCulture, $"${index + 1}");
+                parameter.ParameterName = Place(index);
             parameter.Value = values[index] is string written ? StorableText.Of(written) : values[index] ?? DBNull.Value;
             command.Parameters.Add(parameter);
         }

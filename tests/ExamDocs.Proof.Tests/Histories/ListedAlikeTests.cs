@@ -30,7 +30,7 @@ public sealed class ListedAlikeTests : IDisposable
     public void Each_item_stands_as_it_does_when_it_is_asked_about_alone()
     {
         var (compared, standings) = (0, new HashSet<Standing>());
-        for (var seed = Effort.After + 1; seed <= Effort.After + Effort.Of(24, 3_000); seed += Together)
+        for (var seed = Effort.After + 1; seed <= Effort.After + Effort.Of(16, 3_000); seed += Together)
         {
             var place = Path.Combine(_folder, FormattableString.Invariant($"{seed}.db"));
             foreach (var history in Enumerable.Range(seed, Together))

@@ -9,7 +9,7 @@ namespace ExamDocs.Proof.Tests.Recalls;
 /// </summary>
 public sealed class RecallProofTests
 {
-    private static readonly int Tried = Effort.Of(3_000, 100_000);
+    private static readonly int Tried = Effort.Of(2_000, 100_000);
 
     [Fact]
     public void No_affected_item_is_ever_not_affected()

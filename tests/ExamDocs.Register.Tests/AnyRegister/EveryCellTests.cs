@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Proof.Tests;
 using ExamDocs.Register.Checking;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
@@ -29,6 +30,8 @@ public sealed class EveryCellTests : Workplace
         },
     ];
 
+    private static readonly string[] Texts = ["'2026-13-45'", "'{\"not'", "'fit'", "coalesce({0}, '') || 'x'"];
+
     [Fact]
     public void It_is_sound_before_anything_is_changed()
     {
@@ -58,12 +61,12 @@ public sealed class EveryCellTests : Workplace
     {
         using var register = Populated();
         var tried = 0;
-        foreach (var (table, column, isNumber, isBytes) in Tables().SelectMany(ColumnsOf))
+        foreach (var (nth, (table, column, isNumber, isBytes)) in Tables().SelectMany(ColumnsOf).Index())
         {
             foreach (
                 var value in isNumber ? ["{0} + 1000", "-7"]
                 : isBytes ? [Empty]
-                : (string[])["'2026-13-45'", "'{\"not'", "'fit'", "coalesce({0}, '') || 'x'"]
+                : Texts.Where((_, n) => IsEachTried || (n + nth) % 2 == 0)
             )
             {
                 // A number that is not there plus a thousand is still not there.
@@ -81,9 +84,12 @@ public sealed class EveryCellTests : Workplace
                 $"{table}.{column} emptied"
             );
         }
-        Assert.True(tried > 300, $"Only {tried} changes could be tried.");
+        Assert.True(tried > (IsEachTried ? 300 : 150), $"Only {tried} changes could be tried.");
         Assert.Empty(Check(register).Faults);
     }
+
+    /// <summary>A server takes ten times as long: there a column gets two of the four texts, unless all is asked for.</summary>
+    private bool IsEachTried => !PostgresAddress.IsOne(Database) || Effort.Full;
 
     /// <summary>Nodes of a log are kept once it is longer; <see cref="LogNodesTests"/> changes those.</summary>
     private IEnumerable<string> Tables() => EveryTable().Where(t => t is not "log_node");
