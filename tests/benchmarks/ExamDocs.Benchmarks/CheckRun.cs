@@ -31,11 +31,15 @@ internal static class CheckRun
         Show("the invented firm", Make(Firm(), items));
     }
 
-    /// <summary>Writes both records as files.</summary>
+    /// <summary>Writes both records as JSON and as workbooks.</summary>
     public static void Write(string root, string folder, int items)
     {
-        File.WriteAllBytes(Path.Combine(folder, "example.json"), Make(Example(root), items));
-        File.WriteAllBytes(Path.Combine(folder, "firm.json"), Make(Firm(), items));
+        foreach (var (name, json) in new[] { ("example", Make(Example(root), items)), ("firm", Make(Firm(), items)) })
+        {
+            File.WriteAllBytes(Path.Combine(folder, $"{name}.json"), json);
+            using var workbook = File.Create(Path.Combine(folder, $"{name}.xlsx"));
+            CaptureWorkbook.Write(workbook, [], JsonRecordReader.Read(json, name).Record!, forNextVisit: false);
+        }
     }
 
     private static JsonObject Example(string root) =>
