@@ -17,12 +17,13 @@ internal sealed class StoredVisits
 
     private readonly RegisterDatabase _database;
     private readonly string _numbers;
+    private readonly StoredRecords _records;
     private readonly ILookup<int, (long Position, LogEntry? Entry)> _entries;
     private readonly Dictionary<string, ILookup<string?, (string Name, string? Value)[]>> _rows = new(StringComparer.Ordinal);
 
     public StoredVisits(RegisterDatabase database, IReadOnlyCollection<int> visits)
     {
-        (_database, _numbers) = (database, JsonSerializer.Serialize(visits));
+        (_database, _numbers, _records) = (database, JsonSerializer.Serialize(visits), new(database, visits));
         _entries = database
             .Connection.Rows(
                 row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),
@@ -98,9 +99,7 @@ internal sealed class StoredVisits
     private string? OfRecord(LoggedVisit logged, Func<int, byte[], ExaminationRecord?> read)
     {
         var (visit, name) = (logged.Number, Number(logged.Number));
-        var bytes = _database
-            .Connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit)
-            .Single();
+        var bytes = _records.Of(visit);
         if (!string.Equals(Sha256Hex.Of(bytes), logged.Record, StringComparison.Ordinal))
             return "Its record is not the one that was stored.";
         if (read(visit, bytes) is not { } record)

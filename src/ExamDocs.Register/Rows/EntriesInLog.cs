@@ -9,6 +9,9 @@ namespace ExamDocs.Register.Rows;
 /// </summary>
 internal sealed class EntriesInLog(LogRows log, LogNodes nodes)
 {
+    /// <summary>Blocks that are read with one statement: entries of large visits are long.</summary>
+    private const int AtOnce = 8;
+
     private readonly HashSet<long> _sound = [];
 
     /// <param name="positions">Of entries that were read before this is asked.</param>
@@ -29,8 +32,13 @@ internal sealed class EntriesInLog(LogRows log, LogNodes nodes)
         );
         if (!peaks.TrueForAll(p => kept.ContainsKey(LogNodes.IdOf(p.Level, p.Place))))
             throw Altered();
-        foreach (var (block, path) in paths)
-            RequireBlock(block, path, kept);
+        foreach (var some in paths.Chunk(AtOnce))
+        {
+            var leaves = log.At(some.SelectMany(p => PositionsOf(p.Key)))
+                .ToLookup(e => e.Position / LogNodes.BlockSize, e => MerkleTree.LeafHash(e.Entry));
+            foreach (var (block, path) in some)
+                RequireBlock(block, [.. leaves[block]], path, kept);
+        }
         var frontier = MerkleFrontier.Of(whole, [.. peaks.Select(p => kept[LogNodes.IdOf(p.Level, p.Place)])]);
         foreach (var entry in log.Between(whole, last.Size))
             frontier.Append(MerkleTree.LeafHash(entry));
@@ -48,9 +56,16 @@ internal sealed class EntriesInLog(LogRows log, LogNodes nodes)
         yield return (level, place);
     }
 
-    private void RequireBlock(long block, List<(int Level, long Place)> path, IReadOnlyDictionary<long, byte[]> kept)
+    private static IEnumerable<long> PositionsOf(long block) =>
+        Enumerable.Range(0, LogNodes.BlockSize).Select(n => (block * LogNodes.BlockSize) + n);
+
+    private static void RequireBlock(
+        long block,
+        List<byte[]> leaves,
+        List<(int Level, long Place)> path,
+        IReadOnlyDictionary<long, byte[]> kept
+    )
     {
-        var leaves = log.Between(block * LogNodes.BlockSize, (block + 1) * LogNodes.BlockSize).Select(e => MerkleTree.LeafHash(e)).ToList();
         if (leaves.Count != LogNodes.BlockSize || !path.TrueForAll(n => kept.ContainsKey(LogNodes.IdOf(n.Level, n.Place))))
             throw Altered();
         var hash = MerkleTree.Root(leaves);

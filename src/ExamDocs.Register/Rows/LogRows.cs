@@ -86,6 +86,14 @@ internal sealed class LogRows(DbConnection connection)
             to
         );
 
+    /// <summary>The entries at some positions, in their order; those that are not there are left out.</summary>
+    public IReadOnlyList<(long Position, byte[] Entry)> At(IEnumerable<long> positions) =>
+        connection.Rows(
+            row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)),
+            // They are reckoned here, never typed.
+            $"SELECT position, entry FROM log WHERE position IN ({string.Join(", ", positions)}) ORDER BY position"
+        );
+
     /// <summary>The nodes that are kept.</summary>
     public IReadOnlyDictionary<long, byte[]> Nodes() => _nodes.All();
 

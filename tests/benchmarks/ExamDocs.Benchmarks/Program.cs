@@ -68,9 +68,9 @@ if (args is ["size-make", var sizeAddress, var sizeDocuments])
     GeneratedRegister.Make(sizeAddress, int.Parse(sizeDocuments, CultureInfo.InvariantCulture));
     return 0;
 }
-if (args is ["size", var measuredAddress])
+if (args is ["size", var measuredAddress, .. var timed])
 {
-    SizeRun.All(measuredAddress);
+    SizeRun.All(measuredAddress, timed);
     return 0;
 }
 if (args is ["size-due", var dueAddress])

@@ -43,6 +43,8 @@ internal static class GeneratedRegister
         Task.WaitAll(derived);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{clock.Elapsed.TotalSeconds:0} s: rows of visits"));
         DerivedRows.Execute(connection, FormattableString.Invariant($"UPDATE register SET log_size = {entries}"));
+        using (var opened = CopiedTable.Open(connection))
+            new LogRows(opened).MakeNodes();
         Parallel.ForEach(indexes, new ParallelOptions { MaxDegreeOfParallelism = 4 }, i => DerivedRows.Execute(connection, i));
         DerivedRows.Execute(connection, "VACUUM ANALYZE");
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{clock.Elapsed.TotalSeconds:0} s: indexes"));

@@ -18,9 +18,13 @@ internal static class SizeRun
 
     private static int s_job;
 
+    private static string[] s_only = [];
+
     /// <param name="address">Of a register that <see cref="GeneratedRegister.Make"/> made; some documents are issued into it.</param>
-    public static void All(string address)
+    /// <param name="only">Words of those to time; none for all.</param>
+    public static void All(string address, string[] only)
     {
+        s_only = only;
         Print("open to write", n => DocumentRegister.Open(address, Today).Dispose());
         Print("open to read", n => DocumentRegister.OpenToRead(address, Today).Dispose());
         int firms;
@@ -68,6 +72,8 @@ internal static class SizeRun
 
     private static void Print(string what, Action<int> act, int rounds = Rounds)
     {
+        if (s_only.Length > 0 && !s_only.Any(o => what.Contains(o, StringComparison.Ordinal)))
+            return;
         var first = Milliseconds(() => act(0));
         var before = Environment.CpuUsage.TotalTime;
         var warm = Enumerable.Range(1, rounds).Select(n => Milliseconds(() => act(n))).Order().ToList();
