@@ -146,7 +146,8 @@ internal static class SoundPage
                 await page.ScreenshotAsync(new PageScreenshotOptions { Path = file, FullPage = true });
             }
         }
-        Assert.Equal("", await ViolationsAsync(page, name));
+        var violations = await ViolationsAsync(page, name);
+        Assert.True(violations.Length == 0, violations);
         var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         Assert.True(overflow <= 0, $"{name} is {overflow} pixels wider than the window");
     }

@@ -4,7 +4,9 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Checking;
 
 /// <summary>The records of some visits: those asked for next are read with the one that is asked for, as far as there is room.</summary>
-internal sealed class StoredRecords(RegisterDatabase database, IReadOnlyCollection<int> visits)
+/// <param name="database">Where they are.</param>
+/// <param name="visits">Their numbers, as a JSON array.</param>
+internal sealed class StoredRecords(RegisterDatabase database, string visits)
 {
     /// <summary>Bytes that are held at once, unless one record alone is longer.</summary>
     private const long Room = 4 << 20;
@@ -20,7 +22,7 @@ internal sealed class StoredRecords(RegisterDatabase database, IReadOnlyCollecti
             _lengths ??= database.Connection.Rows(
                 row => (row.GetInt32(0), row.GetInt64(1)),
                 $"SELECT visit, length(record) FROM visit WHERE visit {database.AmongNumbers("$1")} ORDER BY visit",
-                JsonSerializer.Serialize(visits)
+                visits
             );
             var room = Room;
             var some = _lengths

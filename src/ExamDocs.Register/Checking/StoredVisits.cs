@@ -23,7 +23,8 @@ internal sealed class StoredVisits
 
     public StoredVisits(RegisterDatabase database, IReadOnlyCollection<int> visits)
     {
-        (_database, _numbers, _records) = (database, JsonSerializer.Serialize(visits), new(database, visits));
+        (_database, _numbers) = (database, JsonSerializer.Serialize(visits));
+        _records = new(database, _numbers);
         _entries = database
             .Connection.Rows(
                 row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),

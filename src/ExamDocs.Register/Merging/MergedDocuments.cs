@@ -87,18 +87,11 @@ internal sealed class MergedDocuments(RegisterRows here, RegisterRows other, Mer
 
     private void Enter(DocumentStatus document)
     {
-        foreach (
-            var replaced in document.Replaces.Where(r =>
-                here.Documents.Find(r.Number) is { } ours
-                && string.Equals(here.OriginOf(ours), other.OriginOf(document), StringComparison.Ordinal)
-            )
-        )
-            here.Database.Connection.Execute(
-                "INSERT INTO replacement VALUES ($1, $2, $3)",
-                document.Number,
-                replaced.Number,
-                replaced.Reason
-            );
+        var replaced = document.Replaces.Where(r =>
+            here.Documents.Find(r.Number) is { } known
+            && string.Equals(here.OriginOf(known), other.OriginOf(document), StringComparison.Ordinal)
+        );
+        here.Database.Connection.Insert("replacement", replaced.Select(r => new object?[] { document.Number, r.Number, r.Reason }));
         var ours = here.Documents.Find(document.Number)!;
         var (logged, row, day) = (LoggedDocument.Of(ours), LoggedDocument.RowOf(ours), document.IssuedOn ?? here.Today);
         here.Log.Append(at =>

@@ -6,7 +6,7 @@ namespace ExamDocs.Register.Opening;
 /// </summary>
 internal static class FourthLayout
 {
-    /// <summary>They stand by themselves: nodes are kept of what is entered from then on.</summary>
+    /// <summary>Executed before anything is entered in the log, which keeps nodes of its entries from then on.</summary>
     public const string Statements = """
         CREATE TABLE content_place (
           position INTEGER NOT NULL PRIMARY KEY CHECK (position >= 0),

@@ -38,18 +38,10 @@ internal sealed class LineEnds(DbConnection connection, LogRows log, DocumentRow
             added.Add(end);
         }
         var position = connection.Number("SELECT count(*) FROM line_end WHERE by_visit = $1", byVisit);
-        foreach (var end in added)
-        {
-            connection.Execute(
-                "INSERT INTO line_end (by_visit, position, visit, item, ended_on, reason) VALUES ($1, $2, $3, $4, $5, $6)",
-                byVisit,
-                position++,
-                end.Visit,
-                end.Item,
-                StoredDay.Of(end.On),
-                end.Why
-            );
-        }
+        connection.Insert(
+            "line_end (by_visit, position, visit, item, ended_on, reason)",
+            added.Select((end, n) => new object?[] { byVisit, position + n, end.Visit, end.Item, StoredDay.Of(end.On), end.Why })
+        );
         if (added.Count > 0)
             log.Append(at => LogEntry.EndsOf(at, byVisit, added, today));
         foreach (var document in added.Select(e => e.Visit).Distinct().SelectMany(documents.CurrentOf))

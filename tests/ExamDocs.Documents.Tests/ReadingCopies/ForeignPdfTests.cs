@@ -61,8 +61,8 @@ public sealed class ForeignPdfTests
         };
 
     /// <summary>
-    /// A stranger's file may be built to take for ever; whoever waits for it is told in time. Trailers in a circle: the library never
-    /// comes to an end by itself.
+    /// In this file the trailers lead round in a circle, and the library would read it for ever. It is given up in time, and its reading
+    /// ends.
     /// </summary>
     [Fact]
     public void What_is_given_up_is_read_no_further()
