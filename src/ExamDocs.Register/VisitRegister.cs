@@ -68,7 +68,8 @@ public sealed class VisitRegister
     }
 
     /// <summary>The same visits, each compared with the log before it is given.</summary>
-    /// <param name="read">Reads the record of a visit, given its number and bytes; null where that is impossible.</param>
+    /// <param name="read">Reads the record of a visit, given its number and bytes, on several threads at once; null where that is
+    /// impossible.</param>
     public VisitsAsLogged AsLogged(Func<int, byte[], ExaminationRecord?> read) => new(_rows, read);
 
     /// <summary>What later visits ended of what the documents of a visit say: these lines are not to be printed again.</summary>

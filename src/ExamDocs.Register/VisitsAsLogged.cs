@@ -49,11 +49,8 @@ public sealed class VisitsAsLogged
         foreach (var some in asked.Chunk(AtOnce))
         {
             var stored = new StoredVisits(_database, some);
-            foreach (var visit in some)
-            {
-                if (stored.Fault(visit, _read) is { } fault)
-                    throw new RegisterAlteredException(stored.Name(visit), fault);
-            }
+            if (stored.FirstFault(_read) is (var visit, { } fault))
+                throw new RegisterAlteredException(stored.Name(visit), fault);
             _log.Require(stored.Positions);
             _sound.UnionWith(some);
         }

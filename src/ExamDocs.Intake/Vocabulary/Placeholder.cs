@@ -166,8 +166,19 @@ internal static partial class Placeholder
     /// <summary>In lower case, with single blanks, without brackets and quotes around it and marks at its end.</summary>
     private static string Key(string typed)
     {
-        var text = Blanks().Replace(typed, " ").Replace('\u2019', '\'').Trim(Around).ToLowerInvariant();
+        var text = WithSingleBlanks(typed).Replace('\u2019', '\'').Trim(Around).ToLowerInvariant();
         return text.Replace(" / ", "/", StringComparison.Ordinal).TrimEnd('!', ',', ';', ':', '?').Trim();
+    }
+
+    private static string WithSingleBlanks(string typed)
+    {
+        // Most texts have no others, and are not searched for them by an expression.
+        for (var i = 0; i < typed.Length; i++)
+        {
+            if (char.IsWhiteSpace(typed[i]) && (typed[i] != ' ' || (i > 0 && typed[i - 1] == ' ')))
+                return Blanks().Replace(typed, " ");
+        }
+        return typed;
     }
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant, 1000)]

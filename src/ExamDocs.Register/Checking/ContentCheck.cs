@@ -19,7 +19,7 @@ internal sealed class ContentCheck(RegisterDatabase database, ContentRows conten
         return Inside(document, kept);
     }
 
-    private static IEnumerable<string> Inside(DocumentStatus document, List<(string Name, string? Value)[]> kept)
+    private static IEnumerable<string> Inside(DocumentStatus document, List<RawColumn[]> kept)
     {
         if (
             document.State is DocumentState.Issued

@@ -64,7 +64,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private static string NotListed(string number) => $"{number} is in the log and not among the documents.";
 
     /// <summary>Every document that is listed, by number.</summary>
-    private IEnumerable<List<(string Name, string? Value)[]>> Listed()
+    private IEnumerable<List<RawColumn[]>> Listed()
     {
         for (var (from, lot) = ("", Lot("")); lot.Count > 0; lot = Lot(from))
         {
@@ -74,7 +74,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
                 throw new InvalidDataException("The documents cannot be gone through by their numbers.");
             from = last;
         }
-        List<(string Name, string? Value)[]> Lot(string after) =>
+        List<RawColumn[]> Lot(string after) =>
             database.Connection.Raw(
                 $"SELECT number, letter, year, sequence FROM document WHERE number > $1 ORDER BY number LIMIT {AtOnce}",
                 after
@@ -82,7 +82,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     }
 
     /// <summary>Every document of which entries are here; one that is not listed has its number alone.</summary>
-    private IEnumerable<List<(string Name, string? Value)[]>> Logged()
+    private IEnumerable<List<RawColumn[]>> Logged()
     {
         for (var numbers = logged.Next("", visits: false, AtOnce); numbers.Count > 0; numbers = logged.Next("", visits: false, AtOnce))
         {
@@ -92,11 +92,11 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
                     JsonSerializer.Serialize(numbers)
                 )
                 .ToLookup(r => r[0].Value, StringComparer.Ordinal);
-            yield return [.. numbers.Select(n => there[n].FirstOrDefault() ?? [("number", n)])];
+            yield return [.. numbers.Select(n => there[n].FirstOrDefault() ?? [new("number", n)])];
         }
     }
 
-    private static bool IsOfItsNumber((string Name, string? Value)[] row) =>
+    private static bool IsOfItsNumber(RawColumn[] row) =>
         DocumentNumber.TryParse(row[0].Value ?? "", out var parsed)
         && row.Skip(1)
             .Select(c => c.Value)

@@ -16,15 +16,14 @@ internal sealed class StoredVisits
     private const string FromRecord = "reference, regime, employer, premises, examined_on";
 
     private readonly RegisterDatabase _database;
+    private readonly IReadOnlyCollection<int> _visits;
     private readonly string _numbers;
-    private readonly StoredRecords _records;
     private readonly ILookup<int, (long Position, LogEntry? Entry)> _entries;
-    private readonly Dictionary<string, ILookup<string?, (string Name, string? Value)[]>> _rows = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ILookup<string?, RawColumn[]>> _rows = new(StringComparer.Ordinal);
 
     public StoredVisits(RegisterDatabase database, IReadOnlyCollection<int> visits)
     {
-        (_database, _numbers) = (database, JsonSerializer.Serialize(visits));
-        _records = new(database, _numbers);
+        (_database, _visits, _numbers) = (database, visits, JsonSerializer.Serialize(visits));
         _entries = database
             .Connection.Rows(
                 row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),
@@ -60,17 +59,29 @@ internal sealed class StoredVisits
         return FormattableString.Invariant($"visit {visit}{more}");
     }
 
-    /// <summary>The first thing that is not as the log and the record of the visit have it, in a sentence; null where all is.</summary>
-    /// <param name="visit">One of the visits.</param>
-    /// <param name="read">Reads its record, given its number and bytes; null where that is impossible.</param>
-    public string? Fault(int visit, Func<int, byte[], ExaminationRecord?> read)
+    /// <summary>The first visit that is not as the log and its record have it, and what is not, in a sentence; null where all are.</summary>
+    /// <param name="read">Reads a record, given the visit's number and bytes, on several threads at once; null where that is
+    /// impossible.</param>
+    public (int Visit, string Fault)? FirstFault(Func<int, byte[], ExaminationRecord?> read)
+    {
+        foreach (var lot in new StoredRecords(_database, _visits).Lots())
+        {
+            var faults = new string?[lot.Count];
+            Parallel.For(0, lot.Count, i => faults[i] = Fault(lot[i].Visit, lot[i].Record, read));
+            if (faults.Index().FirstOrDefault(f => f.Item is not null) is (var at, { } fault))
+                return (lot[at].Visit, fault);
+        }
+        return null;
+    }
+
+    private string? Fault(int visit, byte[]? record, Func<int, byte[], ExaminationRecord?> read)
     {
         if (_entries[visit].Where(e => e.Entry?.Position != e.Position).ToList() is [var odd, ..])
             return FormattableString.Invariant($"Log entry {odd.Position}, which is about it, was altered.");
         var remembered = _entries[visit].Select(e => e.Entry!).Where(e => e.What is LogEntry.RememberedWord).ToList();
         if (remembered is not [{ Visit: { } logged } entry])
             return remembered.Count == 0 ? "It is not in the log." : "It is in the log twice.";
-        return OfLog(logged, entry).FirstOrDefault() ?? OfRecord(logged, read);
+        return OfLog(logged, entry).FirstOrDefault() ?? OfRecord(logged, record, read);
     }
 
     private IEnumerable<string> OfLog(LoggedVisit logged, LogEntry entry)
@@ -97,11 +108,10 @@ internal sealed class StoredVisits
         ];
     }
 
-    private string? OfRecord(LoggedVisit logged, Func<int, byte[], ExaminationRecord?> read)
+    private string? OfRecord(LoggedVisit logged, byte[]? bytes, Func<int, byte[], ExaminationRecord?> read)
     {
         var (visit, name) = (logged.Number, Number(logged.Number));
-        var bytes = _records.Of(visit);
-        if (!string.Equals(Sha256Hex.Of(bytes), logged.Record, StringComparison.Ordinal))
+        if (bytes is null || !string.Equals(Sha256Hex.Of(bytes), logged.Record, StringComparison.Ordinal))
             return "Its record is not the one that was stored.";
         if (read(visit, bytes) is not { } record)
             return "Its record can no longer be read.";
@@ -125,7 +135,7 @@ internal sealed class StoredVisits
             .ToLookup(r => r[0].Value, StringComparer.Ordinal);
     }
 
-    private List<(string Name, string? Value)[]> Rows(string table, int visit) => [.. _rows[table][RawRows.Written(visit)]];
+    private List<RawColumn[]> Rows(string table, int visit) => [.. _rows[table][RawRows.Written(visit)]];
 
     private static string Number(int visit) => $"Visit {visit.ToString(CultureInfo.InvariantCulture)}";
 }

@@ -4,11 +4,31 @@ using ExamDocs.Register.Log;
 
 namespace ExamDocs.Register.Storage;
 
+/// <summary>A column of a row as it is stored.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Stored">What the database gave; of bytes, what <see cref="RawRows.Written"/> says of them.</param>
+internal readonly record struct RawColumn(string Name, object? Stored)
+{
+    /// <summary>As a text; one that is not a text says what it is.</summary>
+    public string? Value => RawRows.Written(Stored);
+
+    /// <summary>Whether a value gives the same text.</summary>
+    public bool Is(object? value) =>
+        (Stored, value) switch
+        {
+            // Most are alike, and are known to be without being written.
+            (string stored, string expected) when string.Equals(stored, expected, StringComparison.Ordinal) => true,
+            (int stored, int expected) => stored == expected,
+            (long stored, int expected) => stored == expected,
+            _ => string.Equals(Value, RawRows.Written(value), StringComparison.Ordinal),
+        };
+}
+
 /// <summary>Rows as they are stored, whatever is in them: nothing is parsed, so that nothing can be unreadable.</summary>
 internal static class RawRows
 {
-    /// <summary>The columns of each row, by name; a value that is not a text says what it is.</summary>
-    public static List<(string Name, string? Value)[]> Raw(this DbConnection connection, string text, params object?[] values)
+    /// <summary>The columns of each row.</summary>
+    public static List<RawColumn[]> Raw(this DbConnection connection, string text, params object?[] values)
     {
         // All rows of one answer have the same columns.
         string[]? names = null;
@@ -16,9 +36,12 @@ internal static class RawRows
             row =>
             {
                 names ??= [.. Enumerable.Range(0, row.FieldCount).Select(row.GetName)];
-                var columns = new (string Name, string? Value)[names.Length];
+                var columns = new RawColumn[names.Length];
                 for (var i = 0; i < columns.Length; i++)
-                    columns[i] = (names[i], Written(row.GetValue(i)));
+                {
+                    var value = row.GetValue(i);
+                    columns[i] = new(names[i], value is byte[] ? Written(value) : value);
+                }
                 return columns;
             },
             text,
@@ -47,7 +70,7 @@ internal static class RawRows
     public static IEnumerable<string> Differences(
         string what,
         string table,
-        List<(string Name, string? Value)[]> stored,
+        List<RawColumn[]> stored,
         IReadOnlyList<object?[]> expected,
         string source
     )
@@ -61,10 +84,9 @@ internal static class RawRows
         {
             for (var column = 0; column < expected[row].Length; column++)
             {
-                var (name, value) = column < stored[row].Length ? stored[row][column] : ("a column", null);
-                var should = Written(expected[row][column]);
-                if (!string.Equals(value, should, StringComparison.Ordinal))
-                    yield return $"{what}: {name} of {table} is {Shown(value)}, {source} gives {Shown(should)}.";
+                var (there, should) = (column < stored[row].Length ? stored[row][column] : new("a column", null), expected[row][column]);
+                if (!there.Is(should))
+                    yield return $"{what}: {there.Name} of {table} is {Shown(there.Value)}, {source} gives {Shown(Written(should))}.";
             }
         }
     }

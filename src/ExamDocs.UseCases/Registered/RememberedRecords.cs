@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
@@ -7,7 +8,7 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>The records of a register's visits, each read once.</summary>
 internal sealed class RememberedRecords(DocumentRegister register)
 {
-    private readonly Dictionary<int, ExaminationRecord> _records = [];
+    private readonly ConcurrentDictionary<int, ExaminationRecord> _records = [];
 
     /// <summary>
     /// True where nobody will ask what was observed and measured: most of a record is that, and of a large register it need not be kept.
@@ -15,9 +16,9 @@ internal sealed class RememberedRecords(DocumentRegister register)
     public bool WithoutObservations { get; init; }
 
     /// <summary>Adds the record of a visit that the register does not hold.</summary>
-    public void Add(int visit, ExaminationRecord record) => _records.Add(visit, record);
+    public void Add(int visit, ExaminationRecord record) => _records[visit] = record;
 
-    /// <summary>Reads a record from bytes that the caller fetched; null where it cannot be read.</summary>
+    /// <summary>Reads a record from bytes that the caller fetched, on any thread; null where it cannot be read.</summary>
     public ExaminationRecord? Read(int visit, byte[] json)
     {
         var record = EmbeddedRecord.Read(json, "register").Record;
