@@ -231,7 +231,7 @@ public sealed class SharedWorkTests : WorkplaceOfWork
         SharedWork.Make(Database);
         SharedWork.Make(Database);
         using (var connection = Connect())
-            connection.Execute("UPDATE examdocs_work.layout SET version = 2");
+            connection.Execute("UPDATE examdocs_work.layout SET version = 99");
         Assert.Contains(
             "another version",
             Assert.Throws<RegisterRefusedException>(() => SharedWork.Open(Database)).Message,

@@ -36,12 +36,18 @@ public sealed class WorkRoleTests : WorkplaceOfWork
             work.Refuse(Claimed(work), "unreadable");
             work.Fail(Claimed(work), "a fault");
         }
+        using (var pages = SharedPages.Open(anna))
+        {
+            pages.Ask(Guid.NewGuid(), [1], Version);
+            pages.Answer(pages.Claim(Version, Long)!, [2]);
+            Assert.Single(pages.Answers(pages.Asker));
+        }
         using var connection = Connect(DatabaseName, $"anna_{DatabaseName}", Server.Password);
         string[] forbidden =
         [
             "UPDATE examdocs_work.file SET bytes = ''",
             "DELETE FROM examdocs_work.job",
-            "UPDATE examdocs_work.layout SET version = 2",
+            "UPDATE examdocs_work.layout SET version = 3",
             "TRUNCATE examdocs_work.part",
             "DROP TABLE examdocs_work.part",
             "CREATE TABLE examdocs_work.mine (x int)",

@@ -40,6 +40,13 @@ internal static class IssueCommand
         HelpName = "WHOM",
     };
 
+    private static readonly Option<bool> Workers = new("--workers")
+    {
+        Description =
+            "Let the workers of a shared register print the pages (examdocs work); this machine numbers, reads back and signs them, and "
+            + "needs no browser.",
+    };
+
     static IssueCommand()
     {
         For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
@@ -64,6 +71,7 @@ internal static class IssueCommand
             IssueOptions.Reason,
             Names,
             For,
+            Workers,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
@@ -104,6 +112,7 @@ internal static class IssueCommand
             ],
             Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
             Reason = IssueOptions.ReasonOf(parsed),
+            ByWorkers = parsed.GetValue(Workers),
         };
         var result = await ProgressScreen.ShowAsync(parsed, told =>
             IssueDocuments.RunAsync(request with { Progress = told }, cancellation)

@@ -56,7 +56,10 @@ internal static class WorkCommand
         );
         RegisterCommand.Say(
             parsed,
-            string.Create(CultureInfo.InvariantCulture, $"{did.Documents} documents issued here, in {did.Parts} parts of jobs")
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{did.Documents} documents issued here, in {did.Parts} parts of jobs, and {did.Pages} pages printed for others"
+            )
         );
         return did.Held > 0 ? ExitCode.Findings : ExitCode.Done;
     }

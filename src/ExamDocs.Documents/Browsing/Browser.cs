@@ -8,7 +8,7 @@ namespace ExamDocs.Documents.Browsing;
 /// own: while what one gave is fetched, it works on the other. A large document has the browser for itself, and its page is closed
 /// at once, since it holds some hundred mebibytes.
 /// </summary>
-public sealed class Browser : IAsyncDisposable
+public sealed class Browser : IPagePrinter, IAsyncDisposable
 {
     /// <summary>A document is large from so many characters of HTML: a report of some two hundred items.</summary>
     private const int LargeCharacters = 1_000_000;
@@ -56,19 +56,6 @@ public sealed class Browser : IAsyncDisposable
         return DocumentFonts.AreAskedForBy(html)
             ? await PrintInOwnTypeAsync(html, cancellation)
             : await PrintWithSecondTryAsync(html, cancellation);
-    }
-
-    /// <summary>Whether it prints a page with one word on it, started anew where it has to be.</summary>
-    public async Task<bool> PrintsAsync(CancellationToken cancellation = default)
-    {
-        try
-        {
-            return (await PrintAsync("<p>word", cancellation)).Length > 0;
-        }
-        catch (PrintException)
-        {
-            return false;
-        }
     }
 
     public async ValueTask DisposeAsync()

@@ -17,7 +17,7 @@ public sealed partial class SharedWork
     {
         lock (_one)
         {
-            _told = false;
+            _channel.Forget();
             ReleaseLost();
             return Connection
                 .Rows(

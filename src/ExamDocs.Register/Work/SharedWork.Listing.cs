@@ -44,7 +44,8 @@ public sealed partial class SharedWork
     }
 
     /// <summary>
-    /// Whether a worker of this version has nothing to wait for: every job is at an end, has failed, or belongs to another version.
+    /// Whether a worker of this version has nothing to wait for: every job is at an end, has failed, or belongs to another version, and
+    /// nobody waits for a page.
     /// </summary>
     public bool IsIdle(string version)
     {
@@ -52,7 +53,8 @@ public sealed partial class SharedWork
         {
             return Connection.Number(
                     $"""
-                    SELECT count(*) FROM {WorkTables.Schema}.part p JOIN {WorkTables.Schema}.job j ON j.number = p.job
+                    SELECT (SELECT count(*) FROM {WorkTables.Schema}.page WHERE version = $1 AND state IN ('waiting', 'running'))
+                    + count(*) FROM {WorkTables.Schema}.part p JOIN {WorkTables.Schema}.job j ON j.number = p.job
                     WHERE j.state IN ('waiting', 'decided') AND (j.version IS NULL OR j.version = $1)
                     AND (p.state = 'running' OR ({MayBegin("$1")}))
                     """,

@@ -17,20 +17,13 @@ public sealed partial class SharedWork : IDisposable
     /// <summary>How often a part is begun, at most, without a document coming out, before it counts as failed; our own choice.</summary>
     public const int MostAttempts = 5;
 
-    private const string Channel = "examdocs_work";
-
     private readonly Lock _one = new();
     private readonly PostgresRegister _database;
     private readonly RunHold _run;
-    private volatile bool _told;
+    private readonly ServerChannel _channel;
 
-    private SharedWork(PostgresRegister database)
-    {
-        (_database, _run) = (database, database.Hold());
-        Server.Notification += (_, _) => _told = true;
-    }
-
-    private NpgsqlConnection Server => (NpgsqlConnection)_database.Connection;
+    private SharedWork(PostgresRegister database) =>
+        (_database, _run, _channel) = (database, database.Hold(), new((NpgsqlConnection)database.Connection, "examdocs_work"));
 
     private DbConnection Connection => _database.Connection;
 
@@ -56,16 +49,11 @@ public sealed partial class SharedWork : IDisposable
     /// <exception cref="DbException">The server cannot be reached, or refuses.</exception>
     public static SharedWork Open(string place)
     {
-        if (!CanBeAt(place))
-            throw new RegisterRefusedException(
-                $"Several machines share the work of a register on a server; {place} is a file. examdocs issue prints from it."
-            );
-        var register = PostgresOpening.OpenForWork(place);
+        var register = WorkTables.Open(place);
         try
         {
-            WorkTables.Require(register);
             var work = new SharedWork(register);
-            register.Connection.Execute($"LISTEN {Channel}");
+            work._channel.Listen();
             return work;
         }
         catch
@@ -116,16 +104,9 @@ public sealed partial class SharedWork : IDisposable
     /// <summary>
     /// Waits until somebody tells of a change, or the time is over: what is told may be missed, so whoever waits looks again now and then.
     /// </summary>
-    public async Task WaitAsync(TimeSpan longest, CancellationToken cancellation)
-    {
-        if (!_told)
-        {
-            Connection.MustBeOpen();
-            await Server.WaitAsync(longest, cancellation);
-        }
-    }
+    public Task WaitAsync(TimeSpan longest, CancellationToken cancellation) => _channel.WaitAsync(longest, cancellation);
 
-    private void Tell() => Connection.Execute($"NOTIFY {Channel}");
+    private void Tell() => _channel.Tell();
 
     public void Dispose()
     {

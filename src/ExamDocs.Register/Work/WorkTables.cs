@@ -1,5 +1,6 @@
 using System.Data.Common;
 using ExamDocs.Register.Model;
+using ExamDocs.Register.Opening;
 using ExamDocs.Register.Storage;
 using Npgsql;
 
@@ -13,7 +14,7 @@ internal static class WorkTables
 {
     public const string Schema = "examdocs_work";
 
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Most bytes of one file of a job, inclusive: our own limit, that of the largest input which is read from a file.</summary>
     public const int MostBytesOfAFile = 256 * 1024 * 1024;
@@ -70,8 +71,30 @@ internal static class WorkTables
         CREATE INDEX part_open ON {Schema}.part (job, stage, slice) WHERE state <> 'done';
         CREATE INDEX job_open ON {Schema}.job (number) WHERE state IN ('waiting', 'decided');
         INSERT INTO {Schema}.layout VALUES (1, {Version});
+        {Pages}
         """
     );
+
+    /// <summary>New in version 2. The server need not keep them through a failure of its own: whoever asked asks again.</summary>
+    private static string Pages =>
+        FormattableString.Invariant(
+            $"""
+            CREATE UNLOGGED TABLE {Schema}.page (
+              id UUID PRIMARY KEY,
+              place BIGINT GENERATED ALWAYS AS IDENTITY,
+              asker TEXT NOT NULL,
+              version TEXT NOT NULL,
+              html BYTEA NOT NULL CHECK (octet_length(html) <= {SharedPages.MostBytes}),
+              state TEXT NOT NULL DEFAULT 'waiting' CHECK (state IN ('waiting', 'running', 'printed', 'failed')),
+              attempts INTEGER NOT NULL DEFAULT 0,
+              worker TEXT,
+              lease_until TIMESTAMPTZ,
+              pdf BYTEA CHECK (octet_length(pdf) <= {MostBytesOfAFile}),
+              said TEXT CHECK (octet_length(said) <= 100000)
+            );
+            CREATE INDEX page_waiting ON {Schema}.page (place) WHERE state = 'waiting';
+            """
+        );
 
     /// <summary>Makes the tables where there are none.</summary>
     /// <exception cref="RegisterRefusedException">They are of a later version, or this user may make none.</exception>
@@ -80,11 +103,35 @@ internal static class WorkTables
         var connection = register.Connection;
         using var transaction = connection.BeginTransaction();
         connection.Number("SELECT 1 FROM pg_advisory_xact_lock($1)", MakingTables);
-        if (IsThere(connection))
-            Require(register);
+        if (!IsThere(connection))
+            Create(register, Statements);
+        else if (connection.Number($"SELECT version FROM {Schema}.layout") == 1)
+            Create(register, $"{Pages} UPDATE {Schema}.layout SET version = {Version}");
         else
-            Create(register);
+            Require(register);
         transaction.Commit();
+    }
+
+    /// <summary>Opens a register for work.</summary>
+    /// <param name="place">Its address.</param>
+    /// <exception cref="RegisterRefusedException">It is a file, or has no such tables, or this user may not use them.</exception>
+    public static PostgresRegister Open(string place)
+    {
+        if (!SharedWork.CanBeAt(place))
+            throw new RegisterRefusedException(
+                $"Several machines share the work of a register on a server; {place} is a file. examdocs issue prints from it."
+            );
+        var register = PostgresOpening.OpenForWork(place);
+        try
+        {
+            Require(register);
+            return register;
+        }
+        catch
+        {
+            register.Dispose();
+            throw;
+        }
     }
 
     /// <exception cref="RegisterRefusedException">They are not there, of another version, or this user may not use them.</exception>
@@ -104,7 +151,7 @@ internal static class WorkTables
             throw new RegisterRefusedException(
                 FormattableString.Invariant(
                     $"The list of work at {place} was made by another version of the program (layout {version}; this one knows {Version})."
-                )
+                ) + (version < Version ? " Have its owner run examdocs register update once, and grant what is new (docs/work.md)." : "")
             );
     }
 
@@ -114,7 +161,7 @@ internal static class WorkTables
             Schema
         ) > 0;
 
-    private static void Create(RegisterDatabase register)
+    private static void Create(RegisterDatabase register, string statements)
     {
         var connection = register.Connection;
         try
@@ -122,7 +169,7 @@ internal static class WorkTables
             // Who may make no schema is refused even where it is there.
             if (connection.Number("SELECT count(*) FROM pg_namespace WHERE nspname = $1", Schema) == 0)
                 connection.Execute($"CREATE SCHEMA {Schema}");
-            connection.Execute(Statements);
+            connection.Execute(statements);
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {

@@ -8,7 +8,10 @@ using ExamDocs.UseCases.Working;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>Works at the jobs that machines share: takes one part after the other, and prints it as <c>issue</c> does.</summary>
+/// <summary>
+/// Works at the jobs that machines share: takes one part after the other, and prints it as <c>issue</c> does. Beside it prints pages that
+/// other machines ask for.
+/// </summary>
 public sealed class DoWork
 {
     /// <summary>Days by which a job's day of issue may lie before or after this machine's; common practice, no source.</summary>
@@ -36,9 +39,17 @@ public sealed class DoWork
         TemporaryFolder.RemoveLeftBehind();
         using var work = SharedWork.Open(request.RegisterPath);
         await using var browser = await Browser.StartAsync();
+        using var pages = SharedPages.Open(request.RegisterPath);
         var worker = new DoWork(request, work, browser);
-        await worker.WorkAsync(cancellation);
-        return new(worker._did.Parts, worker._did.Documents, worker._did.Held);
+        var others = new PagesForOthers(request, pages, browser);
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        var printing = others.RunAsync(end.Token);
+        var working = worker.WorkAsync(end.Token);
+        // Whichever ends first, by its own failure or because nothing is left, ends the other.
+        await Task.WhenAny(working, printing);
+        await end.CancelAsync();
+        await Task.WhenAll(working, printing);
+        return new(worker._did.Parts, worker._did.Documents, others.Printed, worker._did.Held);
     }
 
     private async Task WorkAsync(CancellationToken cancellation)

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Browsing;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates;
@@ -6,6 +7,7 @@ using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Working;
 
 namespace ExamDocs.UseCases.Commands;
 
@@ -19,8 +21,12 @@ public static class IssueDocuments
     public static IReadOnlyList<(SendTo To, string Word)> Recipients { get; } =
     [.. Enum.GetValues<SendTo>().Select(r => (r, FolderToSend.Word(r)))];
 
+    /// <summary>Longer than a worker takes that has just been started, and does not wait for the end of what it has in hand.</summary>
+    private static readonly TimeSpan LongestForAWorker = TimeSpan.FromSeconds(30);
+
     /// <exception cref="OutputRefusedException">Something in the folder is in the way; nothing was read or issued.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="PrintException">No worker prints.</exception>
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
@@ -29,13 +35,16 @@ public static class IssueDocuments
         var read = request.Read ?? ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (CheckFirst(read, request) is { } nothing)
             return nothing;
+        await using var workers = request.ByWorkers ? PagesByWorkers.Open(request.RegisterPath) : null;
+        if (workers is not null)
+            await workers.RequireAsync(LongestForAWorker, cancellation);
         await using var run = RegisteredRun.Open(
             request.RegisterPath,
             request.OutFolder,
             request.Today,
             request.Rules,
             request.Reason,
-            request.Browser,
+            workers ?? (IPagePrinter?)request.Browser,
             request.Names
         );
         var refused = new List<Refusal>();

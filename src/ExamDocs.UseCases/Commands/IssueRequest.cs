@@ -47,6 +47,9 @@ public sealed record IssueRequest
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
+    /// <summary>The register's workers print the pages instead: whatever else is done with them is done here.</summary>
+    public bool ByWorkers { get; init; }
+
     /// <summary>Told how far it is; null for nobody.</summary>
     public Action<RunProgress>? Progress { get; init; }
 

@@ -30,5 +30,6 @@ public sealed record WorkRequest
 /// <summary>What a worker did.</summary>
 /// <param name="Parts">Parts of jobs.</param>
 /// <param name="Documents">Documents issued by it.</param>
+/// <param name="Pages">Pages printed for other machines.</param>
 /// <param name="Held">Jobs that were refused, or of which a part failed, while it worked.</param>
-public sealed record WorkResult(int Parts, int Documents, int Held);
+public sealed record WorkResult(int Parts, int Documents, int Pages, int Held);

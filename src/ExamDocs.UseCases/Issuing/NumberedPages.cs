@@ -26,7 +26,7 @@ internal sealed record NumberedPage(
 
 /// <summary>Prints pages, reads them back and finishes them, beside the register: nothing here reads or changes it.</summary>
 /// <param name="browser">Prints them.</param>
-internal sealed class NumberedPages(Browser browser) : IDisposable
+internal sealed class NumberedPages(IPagePrinter browser) : IDisposable
 {
     private readonly SemaphoreSlim _oneSigns = new(1, 1);
     private readonly SemaphoreSlim _oneIsLarge = new(1, 1);

@@ -30,7 +30,7 @@ internal sealed class NumberedPrint(
     string? folder,
     LocalDate today,
     DocumentRenderer renderer,
-    Browser browser
+    IPagePrinter browser
 ) : IDisposable
 {
     private readonly EmbeddedData _data = new(renderer);

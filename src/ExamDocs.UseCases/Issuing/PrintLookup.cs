@@ -16,7 +16,7 @@ internal sealed class PrintLookup(
     Corrections corrections,
     DocumentRenderer renderer,
     HeldBack heldBack,
-    Func<Task<Browser>> browser
+    Func<Task<IPagePrinter>> browser
 )
 {
     /// <param name="job">The job.</param>
@@ -42,7 +42,11 @@ internal sealed class PrintLookup(
         return print with { MissingGlyphs = glyphs };
     }
 
-    private static async Task<IReadOnlyList<PrintFault>> GlyphFaultsAsync(string draft, Browser browser, CancellationToken cancellation) =>
+    private static async Task<IReadOnlyList<PrintFault>> GlyphFaultsAsync(
+        string draft,
+        IPagePrinter browser,
+        CancellationToken cancellation
+    ) =>
         MissingGlyphs.MayOccurIn(draft)
             ? FaithfulPrint.Lacking(draft, MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation)))
             : [];

@@ -17,7 +17,7 @@ namespace ExamDocs.UseCases.Issuing;
 internal sealed class PrintRun : IAsyncDisposable
 {
     private readonly DocumentRegister _register;
-    private readonly Browser? _browser;
+    private readonly IPagePrinter? _browser;
     private readonly NamedFiles? _files;
     private readonly DocumentRenderer _renderer = new();
     private readonly HeldBack _heldBack = new();
@@ -36,7 +36,7 @@ internal sealed class PrintRun : IAsyncDisposable
         Corrections corrections,
         string? folder,
         LocalDate today,
-        Browser? browser = null,
+        IPagePrinter? browser = null,
         FileNamePattern? names = null
     )
     {
@@ -185,7 +185,7 @@ internal sealed class PrintRun : IAsyncDisposable
         return await IssueAsync(rest.Like(job), cancellation);
     }
 
-    private async Task<Browser> BrowserAsync() => _browser ?? (_ownBrowser ??= await Browser.StartAsync());
+    private async Task<IPagePrinter> BrowserAsync() => _browser ?? (_ownBrowser ??= await Browser.StartAsync());
 
     public async ValueTask DisposeAsync()
     {

@@ -6,7 +6,7 @@ namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>Prints pages beside documents: they have no number, and no register knows them.</summary>
 /// <param name="open">A browser that is open already and stays open; null to start one.</param>
-internal sealed class UnnumberedPages(Browser? open) : IAsyncDisposable
+internal sealed class UnnumberedPages(IPagePrinter? open) : IAsyncDisposable
 {
     private Browser? _own;
 

@@ -27,7 +27,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         LocalDate today,
         KnownRules rules,
         string? reason,
-        Browser? browser,
+        IPagePrinter? browser,
         FileNamePattern? names
     )
     {
@@ -62,7 +62,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         LocalDate today,
         KnownRules rules,
         string? reason = null,
-        Browser? browser = null,
+        IPagePrinter? browser = null,
         FileNamePattern? names = null
     )
     {
