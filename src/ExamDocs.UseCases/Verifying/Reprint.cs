@@ -9,14 +9,16 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Prints documents once more, to compare the ones in question with them. Without a browser it prints nothing.</summary>
-/// <param name="open">A browser that is open already and stays open; null to start one when it is needed.</param>
+/// <summary>
+/// Prints documents once more, to compare the ones in question with them. Without a browser it prints nothing. A browser of its own is
+/// started at once: it takes as long as reading the first file and asking the register.
+/// </summary>
+/// <param name="open">A browser that is open already and stays open; null to start one.</param>
 internal sealed class Reprint(Browser? open) : IAsyncDisposable
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
 
-    private Browser? _browser;
-    private bool _isMissing;
+    private readonly Task<Browser?> _browser = open is null ? Task.Run(StartedAsync) : Task.FromResult<Browser?>(open);
 
     public DocumentRenderer Renderer { get; } = new();
 
@@ -26,7 +28,7 @@ internal sealed class Reprint(Browser? open) : IAsyncDisposable
     /// <returns>The finished file; null where nothing here can print it.</returns>
     public async Task<byte[]?> PrintAsync(string html, DocumentContents contents, byte[] given, CancellationToken cancellation)
     {
-        if (await BrowserAsync() is not { } browser)
+        if (await _browser is not { } browser)
             return null;
         try
         {
@@ -48,17 +50,14 @@ internal sealed class Reprint(Browser? open) : IAsyncDisposable
 
     private static bool IsSigned(byte[] given) => SignedFileFacts.SignerOf(given) is not null;
 
-    private async Task<Browser?> BrowserAsync()
+    private static async Task<Browser?> StartedAsync()
     {
-        if (open is not null || _browser is not null || _isMissing)
-            return open ?? _browser;
         try
         {
-            return _browser = await Browser.StartAsync(limit: Longest);
+            return await Browser.StartAsync(limit: Longest);
         }
         catch (PrintException)
         {
-            _isMissing = true;
             return null;
         }
     }
@@ -66,7 +65,7 @@ internal sealed class Reprint(Browser? open) : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await Renderer.DisposeAsync();
-        if (_browser is not null)
-            await _browser.DisposeAsync();
+        if (open is null && await _browser is { } own)
+            await own.DisposeAsync();
     }
 }
