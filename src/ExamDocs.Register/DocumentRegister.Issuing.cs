@@ -12,6 +12,7 @@ public sealed partial class DocumentRegister
 
     /// <summary>The same for several, all in one transaction: their numbers follow in the order of the requests.</summary>
     /// <exception cref="DocumentInProgressException">One of the jobs has a document already; then no number is taken.</exception>
+    /// <exception cref="OvertakenException">A later version of one of the visits is stored; then no number is taken.</exception>
     public IReadOnlyList<PendingDocument> TakeAll(IReadOnlyList<DocumentRequest> requests)
     {
         ArgumentNullException.ThrowIfNull(requests);
@@ -20,7 +21,7 @@ public sealed partial class DocumentRegister
         [
             .. Rows
                 .Changes.Add(whole, _run.Run)
-                .Zip(whole, (number, r) => new PendingDocument(number, r.Kind, r.JobKey, r.Items, r.Folder!)),
+                .Zip(whole, (number, r) => new PendingDocument(number, r.Kind, r.JobKey, r.Items, r.Folder!) { KnownUpTo = r.KnownUpTo }),
         ];
     }
 
@@ -72,7 +73,9 @@ public sealed partial class DocumentRegister
         }
         foreach (var (number, conflict) in failures.Where(f => f.Value is DocumentFileConflictException))
             Rows.Changes.Void(number, conflict.Message.TrimEnd('.'));
-        Rows.Changes.MarkIssued([.. documents.Select(d => d.Pending.Number).Where(n => !failures.ContainsKey(n))]);
+        Rows.Changes.MarkIssued([
+            .. documents.Select(d => d.Pending).Where(p => !failures.ContainsKey(p.Number)).Select(p => (p.Number, p.KnownUpTo)),
+        ]);
         return
         [
             .. documents.Select(d =>

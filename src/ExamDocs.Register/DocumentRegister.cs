@@ -58,9 +58,8 @@ public sealed partial class DocumentRegister : IDisposable
     public IReadOnlyList<VoidedDocument> Voided() =>
         [.. Rows.Documents.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
 
-    /// <summary>Current documents made from the visits of one reference, of one kind where it is given.</summary>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string? kind = null) =>
-        kind is null ? Rows.Documents.CurrentOf(reference) : Rows.Documents.CurrentOf(reference, kind);
+    /// <summary>Current documents made from one visit.</summary>
+    public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Rows.Documents.CurrentOf(visit);
 
     /// <summary>Documents issued from one visit, current or not.</summary>
     public IReadOnlyList<DocumentStatus> Of(int visit) => Rows.Documents.Of(visit);
@@ -97,10 +96,13 @@ public sealed partial class DocumentRegister : IDisposable
 
     /// <summary>The bytes of an issued document, as issued, wherever they are kept.</summary>
     /// <exception cref="InvalidDataException">They are missing, or are not those that were issued.</exception>
+    /// <exception cref="RegisterAlteredException">What is listed of it is not what the log has.</exception>
     /// <exception cref="ContentStoreException">Where they are kept cannot be reached.</exception>
     public byte[] Content(IssuedDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
+        if (Rows.Documents.Find(document.Number) is { } listed)
+            RequireAsLogged(listed);
         return Rows.Contents.Of(document.Number, document.Sha256);
     }
 

@@ -32,13 +32,13 @@ internal sealed class Recovery(RegisterRows rows, string run)
         {
             if (Lost(document.Number, sha256) is { } lost)
                 return Void(document, $"the run was interrupted, and what it had printed is lost: {lost}");
-            rows.Changes.MarkIssued(document.Number);
+            rows.Changes.MarkIssued((document.Number, null));
             return $"{document.Number} was left unfinished by an interrupted run and is now issued; run its command again to have it.";
         }
         // Its file may be out there; what is out must not be void.
         if (left is not null && _database.WasElsewhere(left))
         {
-            rows.Changes.MarkIssued(document.Number);
+            rows.Changes.MarkIssued((document.Number, null));
             return $"{document.Number} was left unfinished by an interrupted run on another machine and is now issued; issue its "
                 + "visit again to have the file.";
         }
@@ -55,7 +55,7 @@ internal sealed class Recovery(RegisterRows rows, string run)
                 return Void(document, $"the run was interrupted and its file cannot be written: {failure.Message}");
             FolderSync.Flush(document.Folder);
         }
-        rows.Changes.MarkIssued(document.Number);
+        rows.Changes.MarkIssued((document.Number, null));
         return $"{document.Number} was left unfinished by an interrupted run and is now issued in {document.Folder}.";
     }
 

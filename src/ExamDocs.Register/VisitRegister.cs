@@ -42,7 +42,7 @@ public sealed class VisitRegister
     /// <summary>All, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> All() => _rows.Visits.All();
 
-    /// <summary>The versions stored under one reference, in the order stored.</summary>
+    /// <summary>The versions stored under one reference, however it is spelt, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> OfReference(string reference) => _rows.Visits.OfReference(reference);
 
     /// <summary>The owner's marks that visits recorded, each once for its visit.</summary>

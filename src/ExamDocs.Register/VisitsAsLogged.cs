@@ -56,6 +56,21 @@ public sealed class VisitsAsLogged
         }
     }
 
+    /// <summary>Whether visits are stored with these records and outcomes, once they were compared with the log.</summary>
+    /// <param name="decided">Number of each, and what was decided.</param>
+    /// <exception cref="RegisterAlteredException">One of them is not as the log has it, or a visit is gone.</exception>
+    public bool AreAs(IReadOnlyList<(int Visit, VisitToRemember Decided)> decided)
+    {
+        ArgumentNullException.ThrowIfNull(decided);
+        Require([.. decided.Select(d => d.Visit)]);
+        var stored = _rows.Visits.Of([.. decided.Select(d => d.Visit)]).ToDictionary(v => v.Visit.Visit);
+        return decided.All(d =>
+            stored.TryGetValue(d.Visit, out var visit)
+            && string.Equals(visit.Visit.Sha256, Sha256Hex.Of(d.Decided.Json), StringComparison.Ordinal)
+            && LoggedOutcome.AreSame(visit.Outcomes, d.Decided.Outcomes)
+        );
+    }
+
     /// <summary>
     /// Requires that a document listed as current shows all that later visits ended of it. Call <see cref="Require"/> for those
     /// visits before.
@@ -66,6 +81,31 @@ public sealed class VisitsAsLogged
         ArgumentNullException.ThrowIfNull(document);
         if (!_rows.LineEnds.AreIn(document))
             throw new RegisterAlteredException(document.Number, "A later visit ended what it says, and it is listed as if none had.");
+    }
+
+    /// <summary>
+    /// Requires that a later visit withdrew nothing that a document listed as current says may be used: that it ended the document is an
+    /// entry of its own in the log, and could be altered by itself.
+    /// </summary>
+    /// <param name="document">As listed.</param>
+    /// <param name="touching">The visits that share its items, compared with the log.</param>
+    /// <exception cref="RegisterAlteredException">One did.</exception>
+    public static void RequireNoWithdrawal(DocumentStatus document, IReadOnlyList<TouchingVisit> touching)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(touching);
+        if (!document.IsCurrent || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own)
+            return;
+        var usable = document.Usable().Select(u => u.Item).Except(document.EndedLines.Select(l => l.Item), StringComparer.Ordinal).ToList();
+        var withdrawn =
+            from later in touching
+            where later.Visit.Visit > own.Visit
+            from outcome in later.Outcomes
+            where OutcomeWords.Find(outcome.Outcome) is Outcome.Withdraw && (outcome.ExaminedOn ?? later.Visit.ExaminedOn) > own.ExaminedOn
+            where usable.Exists(u => string.Equals(u, outcome.Item, StringComparison.Ordinal))
+            select outcome.Item;
+        if (withdrawn.FirstOrDefault() is { } item)
+            throw new RegisterAlteredException(document.Number, $"A later visit withdrew {item}, and it is listed as if none had.");
     }
 
     /// <summary>A visit whose keys were altered is still found by an id or a serial number that is typed alike in its other rows.</summary>
@@ -99,12 +139,16 @@ public sealed class VisitsAsLogged
             .Connection.Rows(row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1")
             .FirstOrDefault();
         var last = Math.Max(logged, _rows.Visits.Latest);
-        if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit <= $1", last) < last)
+        if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit BETWEEN 1 AND $1", last) < last)
         {
             var there = _database.Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit").ToHashSet();
             var gone = new StoredVisits(_database, [.. Enumerable.Range(1, last).Where(v => !there.Contains(v))]);
-            if (gone.FirstInLog is { } visit)
-                throw new RegisterAlteredException(gone.Name(visit), "It is in the log, and its row is gone.");
+            throw gone.FirstInLog is { } visit
+                ? new RegisterAlteredException(gone.Name(visit), "It is in the log, and its row is gone.")
+                : new RegisterAlteredException(
+                    gone.Name(Enumerable.Range(1, last).First(v => !there.Contains(v))),
+                    "There are later ones, and its row is gone."
+                );
         }
         _isComplete = true;
     }

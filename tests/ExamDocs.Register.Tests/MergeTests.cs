@@ -184,7 +184,7 @@ public sealed class MergeTests : Workplace
     private VisitToRemember SampleOf(string reference, string note = "pulled thread", string id = "HB-014")
     {
         var visit = SampleVisit.Of(reference, note, id);
-        visit = visit with { Json = Encoding.UTF8.GetBytes($"{Encoding.UTF8.GetString(visit.Json)} {id}"), Version = "1.2.3" };
+        visit = visit.Fit() with { Json = Encoding.UTF8.GetBytes($"{Encoding.UTF8.GetString(visit.Json)} {id}"), Version = "1.2.3" };
         _records[Sha256Hex.Of(visit.Json)] = visit.Record;
         return visit;
     }

@@ -38,7 +38,7 @@ public sealed class CutConnectionTests : Workplace
         cut.Rows.Changes.Prepare((pending.Number, Pdf("a"), 2, "{}"));
         DurableFile.Publish(Out, pending.FileName, Pdf("a"));
         Cut();
-        Assert.ThrowsAny<DbException>(() => cut.Rows.Changes.MarkIssued(pending.Number));
+        Assert.ThrowsAny<DbException>(() => cut.Rows.Changes.MarkIssued((pending.Number, null)));
         using var next = Open();
         Assert.Contains("now issued", Assert.Single(next.Recover()), StringComparison.Ordinal);
         AssertNoNumberLostOrReused(next, 1);

@@ -2,6 +2,7 @@ using System.Globalization;
 using ExamDocs.Cli.Tests;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
 using ExamDocs.Register.Work;
 using NodaTime;
 
@@ -108,6 +109,54 @@ public sealed class WorkCommandTests : WorkplaceOfWork
         using var register = DocumentRegister.OpenToRead(Database);
         Assert.Equal("quarantine-label", Assert.Single(register.Documents()).Kind);
         Assert.Empty(register.Check());
+    }
+
+    /// <summary>A reference is compared as everywhere else: capitals and blanks make no other visit of it.</summary>
+    [Fact]
+    public async Task A_version_recorded_meanwhile_is_not_overtaken_where_its_reference_is_spelt_otherwise()
+    {
+        Work().Dispose();
+        var held = Records.Small();
+        var observations = held["examinations"]![0]!["observations"]!.AsArray();
+        observations.Remove(Records.Observation(held, "core-feel"));
+        held["visit"]!["reference"] = "v 2026-044";
+        await Enqueue(Records.Small().Write(_examdocs, "small.json"));
+        await _examdocs.RunAsync("register", "import", held.Write(_examdocs, "held.json"), "--register", Database);
+        await WorkUntilEmpty();
+        Assert.Matches("job 1  was refused", (await List()).Out);
+        using var register = DocumentRegister.OpenToRead(Database);
+        Assert.Empty(register.Documents());
+        Assert.Equal(1, register.Visits.Latest);
+    }
+
+    /// <summary>What a job says of its visits is taken for hostile like its files: the register knows what was decided.</summary>
+    [Theory]
+    [InlineData("visits = '{2}', seen = 0")]
+    [InlineData("visits = '{1}', seen = 0")]
+    [InlineData("visits = '{2}', seen = 1")]
+    public async Task A_job_that_says_it_was_decided_before_the_withdrawal_is_not_believed(string said)
+    {
+        using var work = Work();
+        var again = Records.Small();
+        var visit = again["visit"]!;
+        (visit["reference"], visit["examinedOn"], visit["reportedOn"]) = ("V-2026-099", "2026-06-25", "2026-06-25");
+        var withdrawn = Records.Cut().Write(_examdocs, "cut.json");
+        var fit = again.Write(_examdocs, "again.json");
+        await _examdocs.RunAsync("register", "import", withdrawn, fit, "--register", Database);
+        await Enqueue(fit);
+        using (var connection = Connect())
+        {
+            connection.Execute(
+                $"UPDATE examdocs_work.job SET state = 'decided', version = NULL, visit_order = '{{0}}', {said} WHERE number = 1"
+            );
+            connection.Execute("UPDATE examdocs_work.part SET state = 'done'");
+            connection.Execute(
+                "INSERT INTO examdocs_work.part (job, stage, slice, slices) VALUES (1, 1, 0, 1), (1, 2, 0, 1), (1, 3, 0, 1), (1, 4, 0, 1)"
+            );
+        }
+        await WorkUntilEmpty();
+        using var register = DocumentRegister.OpenToRead(Database);
+        Assert.DoesNotContain(register.Documents(), d => d.Kind is "report" or "due-label");
     }
 
     [Fact]

@@ -156,7 +156,8 @@ internal static class IssueCommand
 
     private static Message Stopped(string failure) =>
         failure is RunFailure.ByUser ? $"stopped by the user. What is listed is whole; run the command again to go on."
-        : failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) ? (Message)$"stopped: {failure}. What is listed is whole."
+        : failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) || failure.EndsWith(RunFailure.IssueThatOne, StringComparison.Ordinal)
+            ? (Message)$"stopped: {failure}. What is listed is whole."
         : $"stopped: {failure}. What is listed is whole; run the command again to go on.";
 
     private static string Items(IReadOnlyList<string> items) =>

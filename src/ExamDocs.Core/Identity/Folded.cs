@@ -1,14 +1,16 @@
+using System.Globalization;
 using System.Text;
 
 namespace ExamDocs.Core.Identity;
 
 /// <summary>
-/// Compares ids, serial numbers and other markings as people write them. Letter case, blanks and leading zeros make no
-/// difference; separators make one only between digits ("1-2" is not "12").
+/// Compares ids, serial numbers and other markings as people write them. Letter case, blanks, leading zeros, and marks above, below
+/// or around a character make no difference, nor does the script of a digit; separators make one only between digits ("1-2" is not
+/// "12").
 /// </summary>
 /// <remarks>
-/// They are compared again with O as 0, I and l as 1, and with a blank between digits as a separator ("HB 1 2" for "HB-1-2"). Two
-/// texts are the same where they have a key in common.
+/// They are compared again with Greek and Cyrillic letters as the Latin ones that they look like, O as 0, I and l as 1, and with a
+/// blank between digits as a separator ("HB 1 2" for "HB-1-2"). Two texts are the same where they have a key in common.
 /// </remarks>
 public static class Folded
 {
@@ -39,7 +41,7 @@ public static class Folded
         var normal = isAscii ? text : Whole(text).Normalize(NormalizationForm.FormKC);
         var hasBlanks = !isAscii || text.Any(char.IsWhiteSpace);
         var upper = normal.ToUpperInvariant();
-        var lookAlike = normal.Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1');
+        var lookAlike = LookAlike.Latin(normal.Replace('l', '1').ToUpperInvariant()).Replace('O', '0').Replace('I', '1');
         string[] keys = hasBlanks
             ? [Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true)]
             : [Key(upper, false), "~" + Key(lookAlike, false)];
@@ -57,7 +59,10 @@ public static class Folded
         var separated = false;
         foreach (var rune in text.EnumerateRunes())
         {
-            if (Rune.IsWhiteSpace(rune) || Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Format)
+            var category = Rune.GetUnicodeCategory(rune);
+            if (LookAlike.IsMark(category))
+                continue;
+            if (Rune.IsWhiteSpace(rune) || category is UnicodeCategory.Format || rune.Value == LookAlike.BlankOfBraille)
             {
                 separated |= blankSeparates;
             }
@@ -67,10 +72,14 @@ public static class Folded
             }
             else
             {
-                if (separated && key.Length > 0 && Rune.IsDigit(rune) && char.IsDigit(key[^1]))
+                var isDigit = category is UnicodeCategory.DecimalDigitNumber;
+                if (separated && key.Length > 0 && isDigit && char.IsDigit(key[^1]))
                     key.Append('-');
                 separated = false;
-                key.Append(rune);
+                if (isDigit)
+                    key.Append((char)('0' + (int)Rune.GetNumericValue(rune)));
+                else
+                    key.Append(rune);
             }
         }
         return WithoutLeadingZeros(key.ToString());

@@ -46,6 +46,20 @@ internal sealed class DocumentAsLogged(RegisterDatabase database)
             yield return FormattableString.Invariant($"it is listed as of visit {visit}, which is not there");
     }
 
+    /// <summary>What it says may be used must have been decided so in its visit, whoever had it issued.</summary>
+    public IEnumerable<string> NotDecided(DocumentStatus document)
+    {
+        var usable = document.Usable();
+        if (document.Visit is not { } visit || usable.Count == 0)
+            return [];
+        var decided = database
+            .Connection.Rows(row => (row.Text(0) ?? "", row.GetString(1)), "SELECT item, outcome FROM outcome WHERE visit = $1", visit)
+            .ToHashSet();
+        return usable
+            .Where(u => !decided.Contains(u))
+            .Select(u => $"it says that {u.Item} is {u.Outcome}, and its visit did not decide so");
+    }
+
     private static IEnumerable<string> Ended(DocumentStatus document, List<LogEntry> entries)
     {
         var ends = entries.Where(e => e.What is LogEntry.ReplacedWord or LogEntry.WithdrawnWord or LogEntry.EndedWord).ToList();

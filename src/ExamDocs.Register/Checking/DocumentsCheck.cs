@@ -16,6 +16,9 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private readonly DocumentAsLogged _asLogged = new(database);
     private readonly List<(string Number, string Words)> _ofDocuments = [];
 
+    /// <summary>Whether what a document says of its items is compared with what its visit decided.</summary>
+    public bool ComparesOutcomes { get; init; }
+
     /// <summary>Every fault that was found of a document, with its number.</summary>
     public IReadOnlyList<(string Number, string Words)> OfDocuments => _ofDocuments;
 
@@ -120,7 +123,14 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         try
         {
             return (read is null ? rows.Find(number) : read.GetValueOrDefault(number)) is { } document
-                ? [.. _contents.Faults(document), .. _asLogged.Faults(document, entries).Select(f => $"{number}: {f}.")]
+                ?
+                [
+                    .. _contents.Faults(document),
+                    .. _asLogged
+                        .Faults(document, entries)
+                        .Concat(ComparesOutcomes ? _asLogged.NotDecided(document) : [])
+                        .Select(f => $"{number}: {f}."),
+                ]
                 : [];
         }
         catch (RegisterDamagedException unreadable)

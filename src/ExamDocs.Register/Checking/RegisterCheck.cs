@@ -22,7 +22,10 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
         using var entries = new LoggedEntries();
         var log = new CheckedLog(rows.Log, request, entries);
         var again = new DecidedAgain(rows.Visits, request, IsSince ? log.Remembered : null);
-        var documents = new DocumentsCheck(_database, rows.Documents, rows.Contents, entries);
+        var documents = new DocumentsCheck(_database, rows.Documents, rows.Contents, entries)
+        {
+            ComparesOutcomes = request.Read is not null,
+        };
         var visits = new VisitsCheck(_database, request.Read, entries);
         using (_database.BeginReading())
         {
@@ -62,6 +65,7 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
             {
                 ("documents issued or void", "document WHERE state <> 'pending'", log.Documents),
                 ("visits", "visit", log.Visits),
+                ("visits numbered one after the other", $"visit WHERE visit BETWEEN 1 AND {log.Visits}", log.Visits),
             }
         )
         {

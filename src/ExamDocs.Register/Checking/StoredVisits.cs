@@ -59,7 +59,7 @@ internal sealed class StoredVisits
         return FormattableString.Invariant($"visit {visit}{more}");
     }
 
-    /// <summary>The first visit that is not as the log and its record have it, and what is not, in a sentence; null where all are.</summary>
+    /// <summary>The first visit that is not as the log and its record have it, and what is not; null where all are.</summary>
     /// <param name="read">Reads a record, given the visit's number and bytes, on several threads at once; null where that is
     /// impossible.</param>
     public (int Visit, string Fault)? FirstFault(Func<int, byte[], ExaminationRecord?> read)

@@ -15,6 +15,9 @@ public sealed record DocumentRequest(char Letter, int Year, string Kind, string 
     /// <summary>The visit that it is made from, as the register numbered it; null for none.</summary>
     public int? Visit { get; init; }
 
+    /// <summary>The last visit that the run knows of; null where only those up to its own.</summary>
+    public int? KnownUpTo { get; init; }
+
     /// <summary>Number of the document that it is a copy of; null for what is no copy.</summary>
     public string? CopyOf { get; init; }
 
@@ -32,6 +35,9 @@ public sealed class PendingDocument
 {
     internal PendingDocument(string number, string kind, string jobKey, IReadOnlyList<string> items, string folder) =>
         (Number, Kind, JobKey, Items, Folder) = (number, kind, jobKey, items, folder);
+
+    /// <summary>The last visit that the run knew of which took the number; null where that is not known.</summary>
+    internal int? KnownUpTo { get; init; }
 
     public string Number { get; }
 

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Register.Model;
@@ -90,6 +92,27 @@ public sealed record DocumentStatus
     public IReadOnlyList<string> ReplacedBy { get; init; } = [];
 
     public bool IsCurrent => State is DocumentState.Issued && Ended is null;
+
+    /// <summary>The items of which it says that they may be used, each with the word of its outcome.</summary>
+    /// <exception cref="RegisterAlteredException">Its outcomes cannot be read.</exception>
+    public IReadOnlyList<(string Item, string Outcome)> Usable()
+    {
+        if (OutcomesJson is null)
+            return [];
+        try
+        {
+            return
+            [
+                .. (JsonSerializer.Deserialize<Dictionary<string, string>>(OutcomesJson) ?? [])
+                    .Where(o => OutcomeWords.Find(o.Value) is Outcome.Fit or Outcome.FitUntil)
+                    .Select(o => (o.Key, o.Value)),
+            ];
+        }
+        catch (JsonException)
+        {
+            throw new RegisterAlteredException(Number, "Its outcomes cannot be read.");
+        }
+    }
 
     internal IssuedDocument Issued() => new(Number, Kind, JobKey, Items, Folder, Sha256!, Pages!.Value, OutcomesJson!);
 }

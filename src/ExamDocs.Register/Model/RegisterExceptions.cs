@@ -7,6 +7,16 @@ public sealed class DocumentInProgressException : IOException
         : base($"Another run is issuing the same {kind}. Wait for it to end, then run again.") { }
 }
 
+/// <summary>While a run was issuing, another one stored a later version of the record.</summary>
+public sealed class OvertakenException : IOException
+{
+    internal OvertakenException(string reference)
+        : base($"a later version of {reference} was recorded meanwhile, and holds now: {IssueThatOne}") { }
+
+    /// <summary>Ends the sentence: to run the command again would bring the older version back.</summary>
+    public const string IssueThatOne = "issue that one";
+}
+
 /// <summary>The file is not a register, or one that this version cannot read.</summary>
 public sealed class RegisterRefusedException : IOException
 {

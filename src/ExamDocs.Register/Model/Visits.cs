@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -82,6 +83,12 @@ public sealed record RememberedVisit(
 
     /// <summary>Identity of the register that it came from; null for this one's own.</summary>
     public string? Origin { get; init; }
+
+    /// <summary>
+    /// Whether a record of the same reference can be a version of this one: of two employers' visits with one reference each is its
+    /// own, and a version that corrects both the employer and the day is another visit.
+    /// </summary>
+    public bool MayBeVersion(LocalDate? examinedOn, string? employer) => ExaminedOn == examinedOn || FirmName.MayBeSame(Employer, employer);
 }
 
 /// <summary>A visit that has to do with an item of another record, with all that was decided in it.</summary>

@@ -80,6 +80,26 @@ internal static class Migration
         new LogRows(connection).MakeNodes();
     }
 
+    /// <summary>The keys of visits are taken from their references; those of items are made anew where they are others by now.</summary>
+    public static void ToFifth(RegisterDatabase database)
+    {
+        var connection = database.Connection;
+        connection.Execute("UPDATE register SET layout = $1", Layout.Version);
+        foreach (var visit in new RememberedVisits(database).Stream())
+        {
+            connection.Insert("visit_key", VisitRows.Keys(visit.Visit, visit.Reference).Select(r => r.Values));
+            IReadOnlyList<object?[]> keys =
+            [
+                .. VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))).Select(r => r.Values),
+            ];
+            var stored = connection.Raw("SELECT * FROM item_key WHERE visit = $1 ORDER BY position", visit.Visit);
+            if (!RawRows.Differences("", "", stored, keys, "").Any())
+                continue;
+            connection.Execute("DELETE FROM item_key WHERE visit = $1", visit.Visit);
+            connection.Insert("item_key", keys);
+        }
+    }
+
     private static byte[] Bytes(DbConnection connection, int visit) =>
         connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit).Single();
 }

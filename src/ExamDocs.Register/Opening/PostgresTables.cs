@@ -89,6 +89,8 @@ internal static class PostgresTables
         Migration.ToThird(register, today);
         connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         Migration.ToFourth(connection);
+        connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
+        Migration.ToFifth(register);
         PostgresGuards.Make(connection);
     }
 
@@ -98,10 +100,13 @@ internal static class PostgresTables
         try
         {
             PostgresGuards.TakeAway(connection);
-            connection.Execute(Written(FourthLayout.Statements));
+            if (version < 4)
+                connection.Execute(Written(FourthLayout.Statements));
             if (version < 3)
                 connection.Execute(Written(ThirdLayout.Statements));
-            connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
+            if (version < 4)
+                connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
+            connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
@@ -109,7 +114,9 @@ internal static class PostgresTables
         }
         if (version < 3)
             Migration.ToThird(register, today);
-        Migration.ToFourth(connection);
+        if (version < 4)
+            Migration.ToFourth(connection);
+        Migration.ToFifth(register);
         connection.Execute(GrantAsBefore);
         PostgresGuards.Make(connection);
     }

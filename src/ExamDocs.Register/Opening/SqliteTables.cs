@@ -72,7 +72,8 @@ internal sealed class SqliteTables(SqliteRegister register)
         // A guard would keep the steps themselves from their work.
         foreach (var guard in _connection.Rows(row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'trigger'"))
             _connection.Execute($"DROP TRIGGER \"{guard}\"");
-        _connection.Execute(Written(FourthLayout.Statements));
+        if (version < 4)
+            _connection.Execute(Written(FourthLayout.Statements));
         if (version < 2)
         {
             _connection.Execute(Written(SecondLayout.Statements));
@@ -83,8 +84,13 @@ internal sealed class SqliteTables(SqliteRegister register)
             _connection.Execute(Written(ThirdLayout.Statements));
             Migration.ToThird(register, today);
         }
-        _connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
-        Migration.ToFourth(_connection);
+        if (version < 4)
+        {
+            _connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
+            Migration.ToFourth(_connection);
+        }
+        _connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
+        Migration.ToFifth(register);
         foreach (var guard in Guards.All)
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));

@@ -17,6 +17,7 @@ internal sealed class DocumentChanges(
     ContentRows contents,
     DocumentEnds ends,
     LineEnds lineEnds,
+    RememberedVisits visits,
     LocalDate today
 )
 {
@@ -24,9 +25,15 @@ internal sealed class DocumentChanges(
 
     /// <summary>Takes the next numbers of their letters and years, in order, and records them pending.</summary>
     /// <exception cref="DocumentInProgressException">A job has a document already, issued or pending; then none is taken.</exception>
+    /// <exception cref="OvertakenException">A later version of a visit is stored; then none is taken.</exception>
     public IReadOnlyList<string> Add(IReadOnlyList<DocumentRequest> requests, string run)
     {
         using var transaction = database.BeginWriting();
+        foreach (var (visit, knownUpTo) in requests.Select(r => (r.Visit, r.KnownUpTo)).Distinct())
+        {
+            if (visits.OvertakenReference(visit, knownUpTo) is { } reference)
+                throw new OvertakenException(reference);
+        }
         IReadOnlyList<string> numbers = [.. requests.Select(r => Add(r, run))];
         transaction.Commit();
         return numbers;
@@ -95,15 +102,16 @@ internal sealed class DocumentChanges(
     }
 
     /// <summary>They are out, and what they replace is no longer current, both at once.</summary>
-    public void MarkIssued(params IReadOnlyList<string> numbers)
+    /// <param name="documents">Their numbers, each with the last visit that its run knew of; null where that is not known.</param>
+    public void MarkIssued(params IReadOnlyList<(string Number, int? KnownUpTo)> documents)
     {
         using var transaction = database.BeginWriting();
-        foreach (var number in numbers)
-            MarkOneIssued(number);
+        foreach (var (number, knownUpTo) in documents)
+            MarkOneIssued(number, knownUpTo);
         transaction.Commit();
     }
 
-    private void MarkOneIssued(string number)
+    private void MarkOneIssued(string number, int? knownUpTo)
     {
         ChangePending(number, "state = 'issued', issued_on = $2, run = NULL", StoredDay.Of(today));
         var document = documents.Find(number)!;
@@ -112,6 +120,9 @@ internal sealed class DocumentChanges(
             ends.Replace(replaced.Number, number, replaced.Reason, today);
         // A visit that ends what it says may have been stored while it was printed.
         lineEnds.Apply(document);
+        // So may a correction, which takes back only what was out by then.
+        if (visits.OvertakenReference(document.Visit, knownUpTo) is { } reference)
+            ends.Withdraw(number, $"a later version of {StorableText.Of(reference)} was recorded before it came out", today);
     }
 
     public void Void(string number, string reason)

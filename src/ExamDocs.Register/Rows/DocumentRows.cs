@@ -29,20 +29,6 @@ internal sealed class DocumentRows
 
     public IReadOnlyList<DocumentStatus> In(DocumentState state) => Read("state = $1", DocumentWords.Of(state));
 
-    /// <summary>Current documents made from the visits of one reference.</summary>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) =>
-        Read("state = 'issued' AND ended IS NULL AND visit IN (SELECT visit FROM visit WHERE reference = $1)", reference);
-
-    /// <inheritdoc cref="CurrentOf(string)"/>
-    /// <param name="reference">Of the visit.</param>
-    /// <param name="kind">Of the documents.</param>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string kind) =>
-        Read(
-            "state = 'issued' AND ended IS NULL AND kind = $2 AND visit IN (SELECT visit FROM visit WHERE reference = $1)",
-            reference,
-            kind
-        );
-
     /// <summary>Issued documents of a visit that are current.</summary>
     public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Read("state = 'issued' AND ended IS NULL AND visit = $1", visit);
 

@@ -18,8 +18,8 @@ internal sealed class RegisterRows
         Contents = new(database, Log, today);
         DocumentEnds = new(database.Connection, Log, Documents);
         LineEnds = new(database.Connection, Log, Documents, DocumentEnds, today);
-        Changes = new(database, Log, Documents, Contents, DocumentEnds, LineEnds, today);
         Visits = new(database);
+        Changes = new(database, Log, Documents, Contents, DocumentEnds, LineEnds, Visits, today);
         VisitStore = new(database, Log, Visits, LineEnds, today);
     }
 

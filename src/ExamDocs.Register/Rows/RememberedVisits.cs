@@ -55,8 +55,25 @@ internal sealed class RememberedVisits(RegisterDatabase database)
             "SELECT DISTINCT visit, owners_mark FROM item WHERE owners_mark IS NOT NULL"
         );
 
-    /// <summary>The versions stored under one reference, in the order stored.</summary>
-    public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
+    /// <summary>The versions stored under one reference, however it is spelt, in the order stored.</summary>
+    public IReadOnlyList<RememberedVisit> OfReference(string reference) =>
+        VisitRows.KeysOf(reference).ToList() is { Count: > 0 } keys
+            ? Visits($"visit.visit IN (SELECT visit FROM visit_key WHERE key {database.AmongTexts("$1")})", JsonSerializer.Serialize(keys))
+            : Visits("visit.reference = $1", reference);
+
+    /// <summary>The reference of a visit of which a later version is stored; null where it is the latest.</summary>
+    /// <param name="visit">Its number; null for none.</param>
+    /// <param name="knownUpTo">Versions up to this visit do not count; null for those up to the visit itself.</param>
+    public string? OvertakenReference(int? visit, int? knownUpTo)
+    {
+        if (visit is not { } number || Math.Max(number, knownUpTo ?? 0) is var known && Latest <= known)
+            return null;
+        return
+            Visits("visit.visit = $1", number) is [{ Reference: { } reference } own]
+            && OfReference(reference).Any(v => v.Visit > known && v.MayBeVersion(own.ExaminedOn, own.Employer))
+            ? reference
+            : null;
+    }
 
     /// <summary>Visits with all that was decided in them, in the order stored.</summary>
     public IReadOnlyList<TouchingVisit> Of(IReadOnlyCollection<int> numbers)

@@ -31,6 +31,7 @@ internal static class VisitRows
         ("observation", "examination, position"),
         ("renewal", "position"),
         ("item_key", "position"),
+        ("visit_key", "position"),
     ];
 
     /// <summary>Columns of a visit that follow from its record.</summary>
@@ -80,6 +81,7 @@ internal static class VisitRows
                 (r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, StoredDay.Of(r.DoneOn)])
             ),
             .. Keys(visit, ItemKeys.Of(record)),
+            .. Keys(visit, record.Visit.Reference),
         ];
 
     private static VisitRow Of(int visit, int position, Item item) =>
@@ -105,6 +107,13 @@ internal static class VisitRows
 
     public static IEnumerable<VisitRow> Keys(int visit, IEnumerable<ItemKey> keys) =>
         keys.Select((k, i) => new VisitRow("item_key", [visit, i, k.Item, Stored(k.Key)]));
+
+    /// <summary>The keys by which the versions of a visit find each other; none where its reference has no letter or digit.</summary>
+    public static IEnumerable<VisitRow> Keys(int visit, string? reference) =>
+        KeysOf(reference).Select((key, i) => new VisitRow("visit_key", [visit, i, key]));
+
+    /// <summary>The keys of a reference, as they are stored and searched by.</summary>
+    public static IEnumerable<string> KeysOf(string? reference) => Folded.Keys(reference).Select(Stored);
 
     /// <summary>A key as it is stored and searched by.</summary>
     public static string Stored(string key) => key.Length <= LongestKey ? key : $"#{Sha256Hex.Of(System.Text.Encoding.UTF8.GetBytes(key))}";

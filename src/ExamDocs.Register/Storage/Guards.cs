@@ -48,6 +48,7 @@ internal static class Guards
         "renewal",
         "outcome",
         "item_key",
+        "visit_key",
         "line_end",
         "ended_line",
         "merged_visit",

@@ -4,7 +4,7 @@ namespace ExamDocs.Register.Storage;
 internal static class Layout
 {
     /// <summary>The layout that this version writes.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     public static readonly IReadOnlyList<string> Tables =
     [
@@ -30,5 +30,6 @@ internal static class Layout
         "renewal",
         "replacement",
         "visit",
+        "visit_key",
     ];
 }

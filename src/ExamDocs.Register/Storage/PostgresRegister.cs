@@ -133,6 +133,10 @@ internal sealed class PostgresRegister : RegisterDatabase
             THEN substring(encode(substring(entry FROM 1 FOR 32), 'escape') FROM '^[{]"byVisit":([0-9]{1,9}),')::integer END)
             """;
 
+    // No text within an entry has such quotes: they are escaped there.
+    public override string DocumentOfEntry =>
+        "substring(encode(entry, 'escape') FROM ',\"number\":\"([A-Z]-[0-9-]{4,15})\",\"position\":')";
+
     /// <summary>Whoever writes holds the one row of the register: entries of the log must come one after the other.</summary>
     public override DbTransaction BeginWriting()
     {

@@ -62,6 +62,9 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// </summary>
     public abstract string VisitOfEntry { get; }
 
+    /// <summary>The number of the document that an entry of the log is about, as the index over the log has it; else null.</summary>
+    public abstract string DocumentOfEntry { get; }
+
     public virtual void Dispose() => Connection.Dispose();
 }
 

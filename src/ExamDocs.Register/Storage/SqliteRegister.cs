@@ -42,6 +42,9 @@ internal sealed class SqliteRegister : RegisterDatabase
             WHEN 'ends' THEN json_extract(CAST(entry AS TEXT), '$.byVisit') END END
             """;
 
+    public override string DocumentOfEntry =>
+        "CASE WHEN json_valid(CAST(entry AS TEXT)) THEN json_extract(CAST(entry AS TEXT), '$.number') END";
+
     public override IReadOnlyList<(string Name, bool IsOurs)> Triggers()
     {
         var ours = Guards.All.ToDictionary(g => g.Name, Trigger, StringComparer.Ordinal);

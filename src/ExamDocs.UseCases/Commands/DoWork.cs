@@ -41,7 +41,7 @@ public sealed class DoWork
         await using var browser = await Browser.StartAsync();
         using var pages = SharedPages.Open(request.RegisterPath);
         var worker = new DoWork(request, work, browser);
-        var others = new PagesForOthers(request, pages, browser);
+        var others = new PagesForOthers(pages, browser, request.Lease, request.Poll);
         using var end = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         var printing = others.RunAsync(end.Token);
         var working = worker.WorkAsync(end.Token);

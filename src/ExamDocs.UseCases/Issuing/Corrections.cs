@@ -42,6 +42,9 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     public void Take(DeterminedVisit visit, int number, Func<Observation, PhotoPrint?>? photos = null) =>
         _versions[visit] = new(number, photos ?? (static _ => null), EarlierVersions.Of(register, visit, number));
 
+    /// <summary>The last visit that the run knows of; null until its visits are stored.</summary>
+    public int? KnownUpTo { get; set; }
+
     /// <summary>Null for a visit that is not remembered.</summary>
     public int? NumberOf(DeterminedVisit visit) => _versions.GetValueOrDefault(visit)?.Number;
 
@@ -85,10 +88,10 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     /// Number of the evidence file of this version of the record that has all items of a report; null where none was issued.
     /// </summary>
     public string? EvidenceOf(DocumentJob job) =>
-        job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is { } reference && NumberOf(job.Visit) is { } number
+        job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is not null && NumberOf(job.Visit) is { } number
             ? register
-                .CurrentOf(reference, DocumentTypes.Evidence.Kind)
-                .Where(d => d.Visit == number)
+                .CurrentOf(number)
+                .Where(d => string.Equals(d.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal))
                 .Where(d => job.Items.All(i => d.Items.Any(e => Same(i.Item.Id, e))))
                 .Select(d => d.Number)
                 .LastOrDefault()

@@ -1,11 +1,13 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Identity;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Issuing;
 
-/// <summary>The versions of one visit's record in the register, and the documents that were made from them.</summary>
+/// <summary>
+/// The versions of one visit's record up to this one in the register, and the documents that were made from them. Of a later version, which
+/// another run may store meanwhile, nothing is taken back for the sake of this one.
+/// </summary>
 internal sealed class EarlierVersions
 {
     private readonly DocumentRegister _register;
@@ -30,18 +32,12 @@ internal sealed class EarlierVersions
     {
         if (visit.Record.Visit is not { Reference: { } reference } typed)
             return new(register, number, [], []);
-        // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
         var others = register
             .Visits.OfReference(reference)
-            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name)))
+            .Where(v => v.Visit < number && v.MayBeVersion(typed.ExaminedOn, typed.Employer?.Name))
             .Select(v => v.Visit)
             .ToHashSet();
-        return new(
-            register,
-            number,
-            others,
-            [.. register.CurrentOf(reference).Where(d => d.Visit is { } of && (of == number || others.Contains(of)))]
-        );
+        return new(register, number, others, [.. others.Append(number).Order().SelectMany(register.CurrentOf)]);
     }
 
     public bool IsOfOther(DocumentStatus document) => document.Visit is { } of && _others.Contains(of);

@@ -126,6 +126,7 @@ internal sealed class NumberedPrint(
         {
             Language = print.Job.Language.Tag,
             Visit = corrections.NumberOf(print.Job.Visit),
+            KnownUpTo = corrections.KnownUpTo,
             CopyOf = print.Job.CopyOf?.Number,
             Replaces = [.. replaces.Select(Corrections.Noted)],
         };

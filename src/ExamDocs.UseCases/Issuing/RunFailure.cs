@@ -1,6 +1,7 @@
 using System.Data.Common;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Issuing;
 
@@ -9,6 +10,9 @@ public static class RunFailure
 {
     /// <summary>Ends a sentence that says what to do first.</summary>
     public const string GoOn = "run the command again to go on";
+
+    /// <summary>Ends a sentence after which the command must not be run again as it is.</summary>
+    public const string IssueThatOne = OvertakenException.IssueThatOne;
 
     /// <summary>The user stopped the run.</summary>
     public const string ByUser = "stopped by the user";

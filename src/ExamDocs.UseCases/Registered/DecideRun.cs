@@ -118,6 +118,13 @@ internal sealed class DecideRun
         return run;
     }
 
+    /// <summary>Whether the register has these visits with these records, decided as they are here.</summary>
+    /// <exception cref="Register.Model.RegisterAlteredException">It is not as its log has it.</exception>
+    public bool IsAsStored(DocumentRegister register) =>
+        register
+            .Visits.AsLogged(new RememberedRecords(register).Read)
+            .AreAs([.. Numbers.Zip(_decided, (n, d) => (n.Visit, RememberVisit.Of(d.Visit)))]);
+
     /// <summary>The last visit that could be known when they were decided; 0 where they are not stored.</summary>
     public int Seen => _seen;
 

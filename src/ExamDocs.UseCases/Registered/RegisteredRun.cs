@@ -137,6 +137,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     public CheckedInput Name(DecideRun decided, int place)
     {
         _inputs[place] = decided.Naming(Register, place);
+        _corrections.KnownUpTo = decided.Seen;
         _corrections.Take(_inputs[place].Visit!, decided.Numbers[place].Visit, _inputs[place].Photos.Of);
         return _inputs[place];
     }

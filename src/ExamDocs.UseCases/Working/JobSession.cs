@@ -90,7 +90,7 @@ internal sealed class JobSession : IAsyncDisposable
         var stored = _stored ??= _job.Decided ?? throw new JobRefusedException("it is not decided");
         if (stored.Visits.Count != _inputs.Read.Count || stored.Order.Count != stored.Visits.Count)
             throw new JobRefusedException("its visits are no longer those that were decided");
-        _decided ??= _run.Again(_inputs.Read, stored.Visits, stored.Seen);
+        _decided ??= _versions.DecidedAgain(_run, stored);
         _versions.RequireLatest(stored);
         // What a worker left that was killed at this very part would keep its documents from being begun.
         var remarks = _run.Remarks.Count;

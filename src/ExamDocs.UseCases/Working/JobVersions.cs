@@ -46,6 +46,23 @@ internal sealed class JobVersions(SharedWork work, Job job, IReadOnlyList<ReadVi
         }
     }
 
+    /// <summary>What a job says of its visits is taken for hostile, like its files: the register knows what was decided.</summary>
+    /// <param name="run">Decides them.</param>
+    /// <param name="stored">The visits as they were decided.</param>
+    /// <exception cref="JobRefusedException">The register has them otherwise.</exception>
+    public DecideRun DecidedAgain(RegisteredRun run, DecidedJob stored)
+    {
+        var isSound =
+            stored.Visits.All(v => v >= 1 && v <= stored.Seen)
+            && stored.Order.Order().SequenceEqual(Enumerable.Range(0, stored.Visits.Count));
+        var decided = isSound ? run.Again(read, stored.Visits, stored.Seen) : null;
+        return decided is not null && decided.IsAsStored(register)
+            ? decided
+            : throw new JobRefusedException(
+                "its visits, or what was decided of them, are not those that the register has: put it on the list anew"
+            );
+    }
+
     private IEnumerable<RememberedVisit> VersionsOf((string? Reference, string? Employer, string Sha256) version) =>
         version.Reference is { } reference
             ? register.Visits.OfReference(reference).Where(v => FirmName.MayBeSame(v.Employer, version.Employer))

@@ -11,8 +11,8 @@ namespace ExamDocs.UseCases.Working;
 public sealed class WorkersAway(string message, Exception? inner = null) : PrintException(message, inner);
 
 /// <summary>
-/// Has pages printed by the workers of a register. What comes back is read back, numbered and signed here, as if a browser of this machine
-/// had printed it.
+/// Has pages printed by the workers of a register. What comes back is read back, numbered and signed here, as if a browser of this
+/// machine had printed it.
 /// </summary>
 internal sealed class PagesByWorkers : IPagePrinter, IAsyncDisposable
 {

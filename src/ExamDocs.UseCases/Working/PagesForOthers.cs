@@ -1,16 +1,16 @@
 using System.Text;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Register.Work;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Working;
 
 /// <summary>A worker's other task: it prints pages that other machines ask for, beside the parts of jobs.</summary>
-/// <param name="request">What the worker is asked to do.</param>
 /// <param name="pages">Where the pages are.</param>
 /// <param name="browser">Prints them.</param>
-internal sealed class PagesForOthers(WorkRequest request, SharedPages pages, IPagePrinter browser)
+/// <param name="lease">How long others leave a page to this worker.</param>
+/// <param name="poll">How often it looks for pages where nobody told of any.</param>
+internal sealed class PagesForOthers(SharedPages pages, IPagePrinter browser, TimeSpan lease, TimeSpan poll)
 {
     /// <summary>As many as a browser prints at a time.</summary>
     private const int MostInHand = 2;
@@ -29,12 +29,12 @@ internal sealed class PagesForOthers(WorkRequest request, SharedPages pages, IPa
         {
             while (!cancellation.IsCancellationRequested)
             {
-                if (_inHand.Count < MostInHand && pages.Claim(ProgramVersion.Current, request.Lease) is { } page)
+                if (_inHand.Count < MostInHand && pages.Claim(ProgramVersion.Current, lease) is { } page)
                     _inHand.Add(Task.Run(() => PrintAsync(page), CancellationToken.None));
                 else if (_inHand.Count > 0)
                     await OneAsync(cancellation);
                 else
-                    await pages.WaitAsync(request.Poll, cancellation);
+                    await pages.WaitAsync(poll, cancellation);
             }
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)

@@ -263,6 +263,10 @@ internal static class RuleCases
             new("IDN006", "an item nobody examined", ["/items/3"], Without("/examinations/3")),
             Wrong("IDN007", "/items/0/serial", "\"A\u0410-1\""),
             Wrong("IDN007", "/items/0/ownersMark", "\"\u0410\u0412-1\""),
+            Wrong("IDN007", "/items/0/serial", "\"HC-1\u0967\""),
+            Wrong("IDN007", "/items/0/serial", "\"HC-1\u03611\""),
+            Wrong("IDN007", "/items/0/serial", "\"HC-1\u28001\""),
+            Wrong("IDN007", "/items/0/ownersMark", "\"\uA4DA\uA4F3\uA4E3-1\""),
             Wrong("IDN007", "/items/1/partNumber", "\"FB\u041538\"") with
             {
                 Make = RuleCase.All(With("/items/1/partNumber", "\"FB\u041538\""), Without("/limits/1/partNumber")),

@@ -15,7 +15,7 @@ public sealed class EveryCellTests : Workplace
 {
     private static readonly VisitToRemember[] Known =
     [
-        SampleVisit.Of("V-1") with
+        SampleVisit.Of("V-1").Fit() with
         {
             Version = "1.2.3",
             AsOf = new(2026, 5, 11),
@@ -30,7 +30,7 @@ public sealed class EveryCellTests : Workplace
         },
     ];
 
-    private static readonly string[] Texts = ["'2026-13-45'", "'{\"not'", "'fit'", "coalesce({0}, '') || 'x'"];
+    private static readonly string[] Texts = ["'2026-13-45'", "'{\"not'", "'fit-until'", "coalesce({0}, '') || 'x'"];
 
     [Fact]
     public void It_is_sound_before_anything_is_changed()

@@ -41,7 +41,7 @@ public sealed class ReplacementTests : Workplace
         // A reason that the log takes no more than Take does: the second half of the change fails.
         register.Rows.Changes.Add([new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", " ")] }], "");
         register.Rows.Changes.Prepare(("R-2026-000002", Pdf("b"), 1, "{}"));
-        Assert.Throws<ArgumentException>(() => register.Rows.Changes.MarkIssued("R-2026-000002"));
+        Assert.Throws<ArgumentException>(() => register.Rows.Changes.MarkIssued(("R-2026-000002", null)));
         Assert.Equal(DocumentState.Pending, register.Find("R-2026-000002")!.State);
         Assert.True(register.Find("R-2026-000001")!.IsCurrent);
         Assert.Equal(["issued R-2026-000001 -"], Logged());

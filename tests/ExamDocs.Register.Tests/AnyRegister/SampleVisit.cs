@@ -8,6 +8,13 @@ namespace ExamDocs.Register.Tests;
 /// <summary>An invented visit with one row of each kind, two where the order counts.</summary>
 internal static class SampleVisit
 {
+    /// <summary>The same visit where all was found fit, for documents that say so.</summary>
+    public static VisitToRemember Fit(this VisitToRemember visit) =>
+        visit with
+        {
+            Outcomes = [.. visit.Outcomes.Select(o => o with { Outcome = "fit", Codes = [], NeverReleasable = false })],
+        };
+
     public static VisitToRemember Of(string? reference, string note = "pulled thread", string id = "HB-014") =>
         new(
             new ExaminationRecord

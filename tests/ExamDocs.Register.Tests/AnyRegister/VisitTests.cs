@@ -110,18 +110,18 @@ public sealed class VisitTests : Workplace
     }
 
     [Fact]
-    public void Current_documents_are_found_by_the_reference_of_their_visit()
+    public void Current_documents_are_found_by_their_visit()
     {
         using var register = Open();
         var (visit, _) = register.Visits.Remember(SampleVisit.Of("V-2026-031"));
         var pending = register.Take(new('R', 2026, "report", "a", ["HB-014"], Out) { Visit = visit, Language = "de" });
         register.Publish(pending, Pdf("a"), 1, "{}");
-        var current = Assert.Single(register.CurrentOf("V-2026-031"));
+        var current = Assert.Single(register.CurrentOf(visit));
         Assert.Equal((pending.Number, visit, "de"), (current.Number, current.Visit, current.Language));
         Assert.Equal(pending.Number, Assert.Single(register.About("HB-014", visit)).Number);
         Assert.Empty(register.About("HB-014-B", visit));
         register.Withdraw(pending.Number, "sent to the wrong yard");
-        Assert.Empty(register.CurrentOf("V-2026-031"));
+        Assert.Empty(register.CurrentOf(visit));
         Assert.Single(register.About("HB-014", visit));
     }
 

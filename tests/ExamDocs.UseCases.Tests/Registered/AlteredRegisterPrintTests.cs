@@ -30,10 +30,11 @@ public sealed class AlteredRegisterPrintTests : IDisposable
     }
 
     [Theory]
-    [InlineData("DELETE FROM line_end", "visit 2 (V-1 of 2026-05-11)")]
-    [InlineData("UPDATE outcome SET outcome = 'fit'", "visit 1 (V-0 of 2025-11-13)")]
-    [InlineData("UPDATE document SET ended = NULL, ended_on = NULL, ended_reason = NULL", "D-2027-000001")]
-    public async Task A_label_that_has_ended_is_not_printed_again_once_that_was_taken_out(string statement, string named)
+    [InlineData("DELETE FROM line_end")]
+    [InlineData("UPDATE outcome SET outcome = 'fit'")]
+    [InlineData("UPDATE document SET ended = NULL, ended_on = NULL, ended_reason = NULL")]
+    [InlineData("UPDATE document SET visit = NULL")]
+    public async Task A_label_that_has_ended_is_not_printed_again_once_that_was_taken_out(string statement)
     {
         var label = Label();
         Tampering.Alter(_visits.Register, "UPDATE document SET ended = NULL, ended_on = NULL, ended_reason = NULL");
@@ -50,7 +51,7 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         var refused = await Assert.ThrowsAsync<RegisterAlteredException>(() =>
             PrintLabels.RunAsync(request, TestContext.Current.CancellationToken)
         );
-        Assert.StartsWith($"The register was altered or damaged: {named} is no longer", refused.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The register was altered or damaged: D-2027-000001 is no longer", refused.Message, StringComparison.Ordinal);
         Assert.False(File.Exists(sheet));
     }
 
@@ -75,6 +76,82 @@ public sealed class AlteredRegisterPrintTests : IDisposable
                 },
                 TestContext.Current.CancellationToken
             );
+    }
+
+    /// <summary>What ends a document is in an entry of its own, which need not be beside that of the visit.</summary>
+    [Fact]
+    public async Task A_document_that_a_withdrawal_ended_is_not_vouched_for_where_the_entry_that_ends_it_was_altered_too()
+    {
+        using var visits = new Visits();
+        var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
+        // Decided in one run: their entries come between that of the withdrawal and the one that says what it ends.
+        var files = new List<string> { visits.File(Visit("V-1", "2026-05-12", withdraw: true)) };
+        files.AddRange(Enumerable.Range(0, 70).Select(n => visits.File(Other(n))));
+        ImportVisits.Run(files, visits.Register, Today, ExamDocs.Core.Regimes.KnownRules.BuiltIn);
+        for (var n = 70; n < 140; n++)
+            visits.Import(Other(n));
+        Tampering.Alter(
+            visits.Register,
+            "UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '\"what\":\"ends\"', '\"what\":\"endz\"') AS BLOB) WHERE "
+                + "CAST(entry AS TEXT) LIKE '%\"what\":\"ends\"%'"
+        );
+        Tampering.Alter(visits.Register, "UPDATE document SET ended = NULL, ended_on = NULL, ended_reason = NULL");
+        Tampering.Alter(visits.Register, "DELETE FROM ended_line");
+        Tampering.Alter(visits.Register, "DELETE FROM line_end");
+        await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report));
+        // That it ended is in a third entry, which then is found by no number either.
+        Tampering.Alter(
+            visits.Register,
+            "UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '-000001\"', '-000007\"') AS BLOB) WHERE "
+                + "CAST(entry AS TEXT) LIKE '%\"what\":\"ended\"%'"
+        );
+        await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report));
+    }
+
+    [Fact]
+    public async Task Other_bytes_are_not_vouched_for_because_the_row_of_the_document_has_their_hash()
+    {
+        using var visits = new Visits();
+        var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
+        using var others = new Visits();
+        var forged = Visit("V-0", "2026-05-11");
+        forged.Item(Visits.Item)["serial"] = "OTHER-1";
+        var other = others.FileOf(Assert.Single((await others.IssueAsync(forged, only: "report")).Documents));
+        var bytes = await File.ReadAllBytesAsync(other, TestContext.Current.CancellationToken);
+        var sha256 = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes));
+        Tampering.Alter(visits.Register, $"UPDATE document SET sha256 = '{sha256}'");
+        Tampering.Alter(visits.Register, $"UPDATE content SET bytes = x'{Convert.ToHexString(bytes)}'");
+        var verdict = await Record.ExceptionAsync(async () =>
+            Assert.NotEqual(Verdict.Valid, Assert.Single(await VerifyAsync(visits, other)).Verdict)
+        );
+        Assert.True(verdict is null or RegisterAlteredException, verdict?.Message);
+        using var register = DocumentRegister.OpenToRead(visits.Register);
+        Assert.ThrowsAny<Exception>(() => register.Content(register.FindByNumber(register.Documents().Single().Number)!));
+        Assert.True(File.Exists(report));
+    }
+
+    private static Task<IReadOnlyList<VerifiedFile>> VerifyAsync(Visits visits, string file) =>
+        VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Browser = OpenBrowser.Instance,
+                Files = [file],
+                RegisterPath = visits.Register,
+                Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0),
+            },
+            TestContext.Current.CancellationToken
+        );
+
+    private static System.Text.Json.Nodes.JsonObject Other(int n)
+    {
+        var record = Visit(FormattableString.Invariant($"W-{n}"), "2026-06-02");
+        record.Item(Visits.Item)["serial"] = FormattableString.Invariant($"ZZ-{n}-X");
+        foreach (var list in (string[])["items", "examinations"])
+        {
+            foreach (var row in record[list]!.AsArray())
+                row![list is "items" ? "id" : "item"] = FormattableString.Invariant($"ZQ-{n}-X");
+        }
+        return record;
     }
 
     /// <summary>A next-examination label of the first visit, as the press would have issued it; the second visit has ended it.</summary>

@@ -5,6 +5,7 @@ using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Registered;
@@ -83,6 +84,42 @@ public sealed class AlteredRegisterTests : IDisposable
         Assert.Contains(said, refused.Message, StringComparison.Ordinal);
         Assert.NotEmpty(Faults());
         AssertNothingCame(visits: 2);
+    }
+
+    /// <summary>A visit that is gone is missed by its number, whatever was done to its entry or put in its place.</summary>
+    [Theory]
+    [InlineData("DELETE FROM log WHERE CAST(entry AS TEXT) LIKE '%\"visit\":1,\"what\":\"remembered\"}'")]
+    [InlineData(
+        "UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '\"remembered\"', '\"rememberee\"') AS BLOB) WHERE "
+            + "CAST(entry AS TEXT) LIKE '%\"visit\":1,\"what\":\"remembered\"}'"
+    )]
+    [InlineData("PRAGMA ignore_check_constraints = ON; INSERT INTO visit (visit, sha256, stored_on, record) VALUES (-2, '', '', x'')")]
+    public async Task A_visit_that_was_deleted_is_missed_when_its_entry_was_altered_too_or_another_row_makes_up_the_count(string statement)
+    {
+        using var visits = new Visits();
+        visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
+        for (var n = 0; n < 130; n++)
+            visits.Import(Other(n));
+        Tampering.Alter(visits.Register, statement);
+        foreach (
+            var table in (string[])["item_key", "visit_key", "item", "outcome", "observation", "examination", "person", "makers_limits"]
+        )
+            Tampering.Alter(visits.Register, $"PRAGMA foreign_keys = OFF; DELETE FROM {table} WHERE visit = 1");
+        Tampering.Alter(visits.Register, "PRAGMA foreign_keys = OFF; DELETE FROM visit WHERE visit = 1");
+        Assert.Throws<RegisterAlteredException>(() => visits.Check(Visit("V-2", "2026-11-02")));
+        await Assert.ThrowsAsync<RegisterAlteredException>(() => visits.IssueAsync(Visit("V-2", "2026-11-02")));
+    }
+
+    private static System.Text.Json.Nodes.JsonObject Other(int n)
+    {
+        var record = Visit(FormattableString.Invariant($"W-{n}"), "2026-06-02");
+        record.Item(Visits.Item)["serial"] = FormattableString.Invariant($"ZZ-{n}-X");
+        foreach (var list in (string[])["items", "examinations"])
+        {
+            foreach (var row in record[list]!.AsArray())
+                row![list is "items" ? "id" : "item"] = FormattableString.Invariant($"ZQ-{n}-X");
+        }
+        return record;
     }
 
     /// <summary>Of the visits that touch a record their own rows and entries are read, not the log.</summary>

@@ -160,7 +160,20 @@ public sealed class CheckRegisterTests : IDisposable
         Alter($"DELETE FROM line_end WHERE by_visit = {visit}", entry =>
             entry.Contains($"\"byVisit\":{visit},", StringComparison.Ordinal) ? null : entry
         );
-        foreach (var table in new[] { "person", "item", "makers_limits", "examination", "observation", "renewal", "outcome", "item_key" })
+        foreach (
+            var table in new[]
+            {
+                "person",
+                "item",
+                "makers_limits",
+                "examination",
+                "observation",
+                "renewal",
+                "outcome",
+                "item_key",
+                "visit_key",
+            }
+        )
             Alter($"DELETE FROM {table} WHERE visit = {visit}", entry => entry);
         Alter($"DELETE FROM visit WHERE visit = {visit}", entry =>
             entry.Contains($"\"visit\":{visit},", StringComparison.Ordinal) ? null : entry

@@ -61,6 +61,40 @@ public sealed class CorrectionTests : IDisposable
         Assert.Empty(register.Check());
     }
 
+    /// <summary>One visit is one reference, however it is typed, as it is where records are decided.</summary>
+    [Theory]
+    [InlineData("v-1")]
+    [InlineData("V 1")]
+    [InlineData("V-01")]
+    public async Task A_correction_whose_reference_is_spelt_otherwise_replaces_what_it_corrects(string reference)
+    {
+        var first = await _visits.IssueAsync(Visit("V-1", "2026-05-11"));
+        var corrected = Visit(reference, "2026-05-11");
+        foreach (var limits in corrected["limits"]!.AsArray())
+            limits!["intervalMonths"] = 1;
+        await _visits.IssueAsync(corrected);
+        using var register = DocumentRegister.Open(_visits.Register);
+        Assert.All(first.Documents, d => Assert.False(register.Find(d.Document.Number)!.IsCurrent));
+    }
+
+    /// <summary>A run that began before the correction and is slow puts nothing beside it, and takes nothing of it back.</summary>
+    [Fact]
+    public async Task A_run_of_the_version_before_that_ends_later_leaves_the_correction_s_documents_alone_current()
+    {
+        var corrected = Visit("V-1", "2026-05-11");
+        foreach (var limits in corrected["limits"]!.AsArray())
+            limits!["intervalMonths"] = 1;
+        IssueResult? correction = null;
+        await _visits.IssueAsync(Visit("V-1", "2026-05-11"), progress: p =>
+        {
+            if (p is { Stage: RunStage.Printing, Done: 1 } && correction is null)
+                correction = Task.Run(() => _visits.IssueAsync(corrected)).GetAwaiter().GetResult();
+        });
+        using var register = DocumentRegister.Open(_visits.Register);
+        Assert.All(correction!.Documents, d => Assert.True(register.Find(d.Document.Number)!.IsCurrent));
+        Assert.All(register.Documents().Where(d => d.Visit == 1), d => Assert.False(d.IsCurrent));
+    }
+
     [Fact]
     public async Task Another_language_or_a_second_run_replaces_nothing()
     {

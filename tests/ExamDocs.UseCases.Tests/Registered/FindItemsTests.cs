@@ -247,8 +247,14 @@ public sealed partial class FindItemsTests : IDisposable
         Assert.True(FindItems.Of(_workspace.Register, "rb 10", Today).IsMarked);
     }
 
+    [Fact]
+    public void A_letter_that_looks_like_a_Latin_one_is_that_one()
+    {
+        Import(Visit("V-1", Autumn).Bridge("RB-15", "Q100", i => i.Cut()));
+        Assert.Equal(Standing.Withdrawn, Assert.Single(FindItems.ByMarking(_workspace.Register, "R\u0412-15", Today)).Standing);
+    }
+
     [Theory]
-    [InlineData("R\u0412-15", true)] // a Cyrillic letter
     [InlineData("BR-15", true)]
     [InlineData("RB-1S", true)]
     [InlineData("RB-16", false)]

@@ -63,13 +63,19 @@ internal sealed class Visits : IDisposable
     public DeterminedItem Check(JsonObject record) =>
         CheckAgainstRegister.All([File(record)], Today, KnownRules.BuiltIn, Register)[0].Visit!.Items.Single(i => i.Item.Id is Item);
 
-    public Task<IssueResult> IssueAsync(JsonObject record, string? only = null, string? reason = null) =>
+    public Task<IssueResult> IssueAsync(
+        JsonObject record,
+        string? only = null,
+        string? reason = null,
+        Action<RunProgress>? progress = null
+    ) =>
         IssueDocuments.RunAsync(
             _workspace.Request(File(record)) with
             {
                 Today = Today,
                 Only = only is null ? [] : [only],
                 Reason = reason,
+                Progress = progress,
             },
             TestContext.Current.CancellationToken
         );

@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 
 namespace ExamDocs.Core.Rules.Identity;
 
@@ -11,7 +13,7 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
             new RuleInfo(
                 "IDN007",
                 Severity.Error,
-                "An identity uses one alphabet, and no letters that only look like Latin ones",
+                "An identity uses one alphabet, digits from 0 to 9, and no letters that only look like Latin ones",
                 "A Cyrillic А and a Latin A look the same on paper and are two different numbers to a search.",
                 $"Type the identity again on one keyboard layout.",
                 "Unicode Technical Standard 39 (mixed scripts)"
@@ -25,6 +27,7 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
                     IsMixed(x.Text!) ? new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")
                     : IsDisguised(x.Text!)
                         ? new Fault(x.Member, $"'{x.Text}' is made of Greek or Cyrillic letters that all look like Latin ones")
+                    : Odd(x.Text!) is { } odd ? new Fault(x.Member, odd)
                     : null
                 )
                 .OfType<Fault>()
@@ -45,6 +48,26 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
     {
         var letters = text.Where(char.IsLetter).ToList();
         return letters.Count > 0 && letters.TrueForAll(LookLatin.Contains);
+    }
+
+    /// <summary>A character that can be taken for another, or for none; null where all are as they look.</summary>
+    private static Message? Odd(string text)
+    {
+        var normal = Folded.Whole(text).Normalize(NormalizationForm.FormKC);
+        foreach (var rune in normal.EnumerateRunes().Where(r => !r.IsAscii))
+        {
+            var category = Rune.GetUnicodeCategory(rune);
+            var named = string.Create(CultureInfo.InvariantCulture, $"U+{rune.Value:X4}");
+            if (LookAlike.IsMark(category))
+                return $"'{text}' has the sign {named} on, under or around another one";
+            if (rune.Value == LookAlike.BlankOfBraille)
+                return $"'{text}' has the sign {named}, which is a blank in print";
+            if (Rune.IsNumber(rune))
+                return $"'{text}' has the digit {named}, which is none of 0 to 9";
+            if (Rune.IsLetter(rune) && Alphabet(rune) is 'O' && !LookAlike.IsUnlikeLatin(rune))
+                return $"'{text}' has the letter {named} of another alphabet, which has letters that look like Latin ones";
+        }
+        return null;
     }
 
     /// <summary>Greek and Cyrillic letters that look like Latin ones in print.</summary>
