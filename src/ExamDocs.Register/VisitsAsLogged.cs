@@ -96,7 +96,10 @@ public sealed class VisitsAsLogged
         ArgumentNullException.ThrowIfNull(touching);
         if (!document.IsCurrent || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own)
             return;
-        var usable = document.Usable().Select(u => u.Item).Except(document.EndedLines.Select(l => l.Item), StringComparer.Ordinal).ToList();
+        var usable = (document.Usable() ?? [])
+            .Select(u => u.Item)
+            .Except(document.EndedLines.Select(l => l.Item), StringComparer.Ordinal)
+            .ToList();
         var withdrawn =
             from later in touching
             where later.Visit.Visit > own.Visit

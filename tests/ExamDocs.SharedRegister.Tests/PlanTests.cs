@@ -25,6 +25,7 @@ public sealed class PlanTests : Workplace
           FROM generate_series(2, {0}) n;
         INSERT INTO item (visit, position, id, serial) SELECT n, 0, 'K-' || n, 'S-' || n FROM generate_series(10, {0}) n;
         INSERT INTO item_key SELECT n, 0, 'K-' || n, 'i:k' || n FROM generate_series(10, {0}) n;
+        INSERT INTO visit_key SELECT n, 0, 'V' || n FROM generate_series(10, {0}) n;
         INSERT INTO examination (visit, position, item) SELECT n, 0, 'K-' || n FROM generate_series(10, {0}) n;
         INSERT INTO observation (visit, examination, position) SELECT n, 0, 0 FROM generate_series(10, {0}) n;
         INSERT INTO outcome SELECT n, 0, 'K-' || n, NULL, 'fit', NULL, NULL, '[]', '[]', 0 FROM generate_series(10, {0}) n;

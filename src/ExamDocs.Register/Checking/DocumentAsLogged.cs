@@ -49,7 +49,8 @@ internal sealed class DocumentAsLogged(RegisterDatabase database)
     /// <summary>What it says may be used must have been decided so in its visit, whoever had it issued.</summary>
     public IEnumerable<string> NotDecided(DocumentStatus document)
     {
-        var usable = document.Usable();
+        if (document.Usable() is not { } usable)
+            return ["its outcomes cannot be read"];
         if (document.Visit is not { } visit || usable.Count == 0)
             return [];
         var decided = database

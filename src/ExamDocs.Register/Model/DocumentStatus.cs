@@ -94,8 +94,8 @@ public sealed record DocumentStatus
     public bool IsCurrent => State is DocumentState.Issued && Ended is null;
 
     /// <summary>The items of which it says that they may be used, each with the word of its outcome.</summary>
-    /// <exception cref="RegisterAlteredException">Its outcomes cannot be read.</exception>
-    public IReadOnlyList<(string Item, string Outcome)> Usable()
+    /// <returns>Null where its outcomes cannot be read.</returns>
+    public IReadOnlyList<(string Item, string Outcome)>? Usable()
     {
         if (OutcomesJson is null)
             return [];
@@ -110,7 +110,7 @@ public sealed record DocumentStatus
         }
         catch (JsonException)
         {
-            throw new RegisterAlteredException(Number, "Its outcomes cannot be read.");
+            return null;
         }
     }
 

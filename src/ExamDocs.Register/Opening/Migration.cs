@@ -93,7 +93,7 @@ internal static class Migration
                 .. VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))).Select(r => r.Values),
             ];
             var stored = connection.Raw("SELECT * FROM item_key WHERE visit = $1 ORDER BY position", visit.Visit);
-            if (!RawRows.Differences("", "", stored, keys, "").Any())
+            if (keys.Count == 0 || !RawRows.Differences("", "", stored, keys, "").Any())
                 continue;
             connection.Execute("DELETE FROM item_key WHERE visit = $1", visit.Visit);
             connection.Insert("item_key", keys);

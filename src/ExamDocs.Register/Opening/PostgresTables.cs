@@ -123,7 +123,7 @@ internal static class PostgresTables
 
     /// <summary>
     /// Who may store visits may store what a visit has now, and see where documents are kept; only the owner moves them. Who may read the
-    /// log, or add to it, may do so with its nodes.
+    /// log, or add to it, may do so with its nodes; the same holds for the keys of visits and those of items.
     /// </summary>
     private const string GrantAsBefore = """
         DO $$ DECLARE who record; BEGIN
@@ -136,6 +136,11 @@ internal static class PostgresTables
             WHERE table_schema = 'examdocs' AND table_name = 'log' AND privilege_type IN ('SELECT', 'INSERT')
             AND grantee <> current_user LOOP
             EXECUTE format('GRANT %s ON log_node TO %I', who.privilege_type, who.grantee);
+          END LOOP;
+          FOR who IN SELECT grantee, privilege_type FROM information_schema.role_table_grants
+            WHERE table_schema = 'examdocs' AND table_name = 'item_key' AND privilege_type IN ('SELECT', 'INSERT')
+            AND grantee <> current_user LOOP
+            EXECUTE format('GRANT %s ON visit_key TO %I', who.privilege_type, who.grantee);
           END LOOP;
         END $$
         """;

@@ -156,8 +156,8 @@ internal sealed class PagesByWorkers : IPagePrinter, IAsyncDisposable
 
     private WorkersAway Away() =>
         new(
-            $"no worker of the register at {_asked.Place} prints: start examdocs work on a machine with this version of the program, or leave "
-                + "--workers out"
+            $"no worker of the register at {_asked.Place} prints: start examdocs work on a machine with this version of the program, "
+                + "or leave --workers out"
         );
 
     private static WorkersAway Lost(Exception failure) => new($"the workers cannot be reached: {RunFailure.Sentence(failure)}", failure);
