@@ -125,6 +125,7 @@ public sealed class ListedAlikeTests : IDisposable
                         )
                         {
                             Visit = visit.Key,
+                            KnownUpTo = register.Visits.Latest,
                             Replaces = replaces,
                         }
                     ),
