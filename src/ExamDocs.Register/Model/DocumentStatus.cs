@@ -101,14 +101,17 @@ public sealed record DocumentStatus
             return [];
         try
         {
+            // Not by reflection: one command asks once.
+            using var outcomes = JsonDocument.Parse(OutcomesJson);
             return
             [
-                .. (JsonSerializer.Deserialize<Dictionary<string, string>>(OutcomesJson) ?? [])
-                    .Where(o => OutcomeWords.Find(o.Value) is Outcome.Fit or Outcome.FitUntil)
-                    .Select(o => (o.Key, o.Value)),
+                .. outcomes
+                    .RootElement.EnumerateObject()
+                    .Select(o => (Item: o.Name, Outcome: o.Value.GetString() ?? ""))
+                    .Where(o => OutcomeWords.Find(o.Outcome) is Outcome.Fit or Outcome.FitUntil),
             ];
         }
-        catch (JsonException)
+        catch (Exception unread) when (unread is JsonException or InvalidOperationException)
         {
             return null;
         }
