@@ -98,8 +98,7 @@ public sealed class AlteredRegisterTests : IDisposable
     {
         using var visits = new Visits();
         visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
-        for (var n = 0; n < 130; n++)
-            visits.Import(Other(n));
+        visits.ImportOthers(0, 130);
         Tampering.Alter(visits.Register, statement);
         foreach (
             var table in (string[])["item_key", "visit_key", "item", "outcome", "observation", "examination", "person", "makers_limits"]
@@ -108,18 +107,6 @@ public sealed class AlteredRegisterTests : IDisposable
         Tampering.Alter(visits.Register, "PRAGMA foreign_keys = OFF; DELETE FROM visit WHERE visit = 1");
         Assert.Throws<RegisterAlteredException>(() => visits.Check(Visit("V-2", "2026-11-02")));
         await Assert.ThrowsAsync<RegisterAlteredException>(() => visits.IssueAsync(Visit("V-2", "2026-11-02")));
-    }
-
-    private static System.Text.Json.Nodes.JsonObject Other(int n)
-    {
-        var record = Visit(FormattableString.Invariant($"W-{n}"), "2026-06-02");
-        record.Item(Visits.Item)["serial"] = FormattableString.Invariant($"ZZ-{n}-X");
-        foreach (var list in (string[])["items", "examinations"])
-        {
-            foreach (var row in record[list]!.AsArray())
-                row![list is "items" ? "id" : "item"] = FormattableString.Invariant($"ZQ-{n}-X");
-        }
-        return record;
     }
 
     /// <summary>Of the visits that touch a record their own rows and entries are read, not the log.</summary>

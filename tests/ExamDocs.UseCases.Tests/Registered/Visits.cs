@@ -60,6 +60,27 @@ internal sealed class Visits : IDisposable
 
     public ImportResult Import(JsonObject record) => ImportVisits.Run([File(record)], Register, Today, KnownRules.BuiltIn);
 
+    /// <summary>Visits of other items, in one run: in the log their entries fill whole blocks.</summary>
+    public void ImportOthers(int from, int count, params IEnumerable<JsonObject> before) =>
+        ImportVisits.Run(
+            [.. before.Concat(Enumerable.Range(from, count).Select(Another)).Select(File)],
+            Register,
+            Today,
+            KnownRules.BuiltIn
+        );
+
+    private static JsonObject Another(int n)
+    {
+        var record = Visit(FormattableString.Invariant($"W-{n}"), "2026-06-02");
+        record.Item(Item)["serial"] = FormattableString.Invariant($"ZZ-{n}-X");
+        foreach (var (list, member) in new[] { ("items", "id"), ("examinations", "item") })
+        {
+            foreach (var row in record[list]!.AsArray())
+                row![member] = FormattableString.Invariant($"ZQ-{n}-X");
+        }
+        return record;
+    }
+
     public DeterminedItem Check(JsonObject record) =>
         CheckAgainstRegister.All([File(record)], Today, KnownRules.BuiltIn, Register)[0].Visit!.Items.Single(i => i.Item.Id is Item);
 
