@@ -83,34 +83,6 @@ public sealed class VisitsAsLogged
             throw new RegisterAlteredException(document.Number, "A later visit ended what it says, and it is listed as if none had.");
     }
 
-    /// <summary>
-    /// Requires that a later visit withdrew nothing that a document listed as current says may be used: that it ended the document is an
-    /// entry of its own in the log, and could be altered by itself.
-    /// </summary>
-    /// <param name="document">As listed.</param>
-    /// <param name="touching">The visits that share its items, compared with the log.</param>
-    /// <exception cref="RegisterAlteredException">One did.</exception>
-    public static void RequireNoWithdrawal(DocumentStatus document, IReadOnlyList<TouchingVisit> touching)
-    {
-        ArgumentNullException.ThrowIfNull(document);
-        ArgumentNullException.ThrowIfNull(touching);
-        if (!document.IsCurrent || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own)
-            return;
-        var usable = (document.Usable() ?? [])
-            .Select(u => u.Item)
-            .Except(document.EndedLines.Select(l => l.Item), StringComparer.Ordinal)
-            .ToList();
-        var withdrawn =
-            from later in touching
-            where later.Visit.Visit > own.Visit
-            from outcome in later.Outcomes
-            where OutcomeWords.Find(outcome.Outcome) is Outcome.Withdraw && (outcome.ExaminedOn ?? later.Visit.ExaminedOn) > own.ExaminedOn
-            where usable.Exists(u => string.Equals(u, outcome.Item, StringComparison.Ordinal))
-            select outcome.Item;
-        if (withdrawn.FirstOrDefault() is { } item)
-            throw new RegisterAlteredException(document.Number, $"A later visit withdrew {item}, and it is listed as if none had.");
-    }
-
     /// <summary>A visit whose keys were altered is still found by an id or a serial number that is typed alike in its other rows.</summary>
     private List<int> Named(IEnumerable<string> ids, IEnumerable<string?> serials)
     {

@@ -30,10 +30,5 @@ internal static class LookAlike
     /// Letters of alphabets in which none is taken for a Latin one: Chinese, Japanese and Korean. Some of any other are.
     /// </summary>
     public static bool IsUnlikeLatin(Rune letter) =>
-        letter.Value
-            is (>= 0x3040 and < 0x3400)
-                or (>= 0x3400 and < 0xA000)
-                or (>= 0xAC00 and < 0xD7B0)
-                or (>= 0xF900 and < 0xFB00)
-                or (>= 0x20000 and < 0x40000);
+        letter.Value is (>= 0x3040 and < 0xA000) or (>= 0xAC00 and < 0xD7B0) or (>= 0xF900 and < 0xFB00) or (>= 0x20000 and < 0x40000);
 }

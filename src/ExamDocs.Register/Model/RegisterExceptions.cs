@@ -52,7 +52,7 @@ public sealed class RegisterAlteredException : IOException
 {
     /// <param name="what">What is not as it was, for example visit 3 (V-2026-031 of 2026-05-11).</param>
     /// <param name="how">In a sentence.</param>
-    internal RegisterAlteredException(string what, string how)
+    public RegisterAlteredException(string what, string how)
         : base(
             $"The register was altered or damaged: {OneLine(what)} is no longer as it was recorded. Issue nothing from it. "
                 + $"Run examdocs register check, and restore the register from the backup. {OneLine(how)}"

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 
@@ -23,8 +24,35 @@ internal static class DocumentVisit
             register.RequireDecided(document);
             var touching = logged.Touching(records.Of(visit));
             logged.RequireEnds(document);
-            VisitsAsLogged.RequireNoWithdrawal(document, touching);
+            if (WithdrawnSince(document, touching, records) is { } item)
+                throw new RegisterAlteredException(document.Number, $"A later visit withdrew {item}, and it is listed as if none had.");
         }
         return document;
+    }
+
+    /// <summary>
+    /// An item that a document listed as current says may be used, and that a later visit withdrew: that it ended the document is an entry
+    /// of its own in the log, and could be altered by itself. Only where id, maker and serial number are typed alike is it certain here
+    /// that it is that item; a version before did not end what it should.
+    /// </summary>
+    private static string? WithdrawnSince(DocumentStatus document, IReadOnlyList<TouchingVisit> touching, RememberedRecords records)
+    {
+        if (!document.IsCurrent || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own)
+            return null;
+        var ended = document.EndedLines.Select(l => l.Item).ToHashSet(StringComparer.Ordinal);
+        var usable = (document.Usable() ?? []).Select(u => u.Item).Where(i => !ended.Contains(i)).ToHashSet(StringComparer.Ordinal);
+        var items = records
+            .Of(own.Visit)
+            .Items.Where(i => i is { Id: not null, Maker: not null, Serial: not null } && usable.Contains(i.Id));
+        var withdrawn =
+            from later in touching
+            where later.Visit is { Seen: not null, Origin: null } && later.Visit.Visit > own.Visit
+            from outcome in later.Outcomes
+            where OutcomeWords.Find(outcome.Outcome) is Outcome.Withdraw && (outcome.ExaminedOn ?? later.Visit.ExaminedOn) > own.ExaminedOn
+            from item in records.Of(later.Visit.Visit).Items
+            where string.Equals(item.Id, outcome.Item, StringComparison.Ordinal)
+            where items.Any(i => (i.Id, i.Maker, i.Serial) == (item.Id, item.Maker, item.Serial))
+            select item.Id;
+        return withdrawn.FirstOrDefault();
     }
 }

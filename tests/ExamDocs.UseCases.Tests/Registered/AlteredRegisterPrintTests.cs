@@ -66,6 +66,20 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report)));
     }
 
+    [Fact]
+    public async Task A_document_is_vouched_for_where_another_firm_s_item_of_that_id_was_withdrawn_later()
+    {
+        using var visits = new Visits();
+        var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
+        var other = Visit("V-1", "2026-06-12", withdraw: true);
+        other["visit"]!["employer"]!["name"] = "Quite Another Tree Care";
+        (other.Item(Item)["serial"], other.Item(Item)["maker"]) = ("QX-7001", "Otherwise Works");
+        foreach (var limits in other["limits"]!.AsArray())
+            limits!["maker"] = "Otherwise Works";
+        visits.Import(other);
+        Assert.Equal(Verdict.Valid, Assert.Single(await VerifyAsync(visits, report)).Verdict);
+    }
+
     /// <summary>What ends a document is in an entry of its own, which need not be beside that of the visit.</summary>
     [Fact]
     public async Task A_document_that_a_withdrawal_ended_is_not_vouched_for_where_the_entry_that_ends_it_was_altered_too()
