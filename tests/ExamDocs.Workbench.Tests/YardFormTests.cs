@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using ExamDocs.Intake.Yard.Wording;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using Microsoft.Playwright;
 
@@ -86,6 +87,15 @@ public sealed partial class YardFormTests(OpenedBrowser browser)
         await form.Page.Locator(".station").Nth(2).GetByLabel("Reading 1").FillAsync("9.1");
         await form.Page.Locator(".station").Nth(2).GetByLabel("Reading 2").FillAsync("9.0");
         Assert.Equal("withdraw", OpenedForm.Outcome(OpenedForm.Check(await form.SaveAsync()), "RB-1"));
+
+        // Turning to another page while it is saved keeps the focus there.
+        var saved = form.Page.WaitForDownloadAsync();
+        await form
+            .Page.GetByRole(AriaRole.Button, new() { Name = YardPhrases.In(form.Language).SaveFile })
+            .EvaluateAsync("button => { button.click(); location.hash = '#item/known-0' }");
+        await saved;
+        await form.Page.WaitForTimeoutAsync(500);
+        await SoundPage.RequireFocusAsync(form.Page.Locator("h1"));
 
         // What is no number is not dropped: the program refuses it at its place.
         await form.GoAsync("#item/known-0");

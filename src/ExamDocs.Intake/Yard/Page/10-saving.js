@@ -85,7 +85,8 @@ function saveView() {
         el(
             "div",
             { class: "row" },
-            button(words.saveFile, async () => (await saveFile(), show())),
+            // Whoever has turned to another page meanwhile goes on there undisturbed.
+            button(words.saveFile, async () => (await saveFile(), location.hash === "#save" && show())),
         ),
         el("p", { class: "hint" }, words.sendIt),
         isSaved() ? el("div", { class: "row" }, button(words.startAnother, startAnother, "quiet")) : null,
