@@ -12,11 +12,12 @@ internal static class LookAlike
     /// <summary>A blank in print, and no white space to Unicode: U+2800.</summary>
     public const int BlankOfBraille = 0x2800;
 
-    private const string Others = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧАВЕЅІЈКМНОРСТУХ";
+    /// <summary>Greek and Cyrillic capitals that look like Latin ones in print.</summary>
+    public const string Capitals = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧАВЕЅІЈКМНОРСТУХ";
 
     private const string Alike = "ABEZHIKMNOPTYXABESIJKMHOPCTYX";
 
-    private static readonly Dictionary<char, char> ToLatin = Others.Zip(Alike).ToDictionary(p => p.First, p => p.Second);
+    private static readonly Dictionary<char, char> ToLatin = Capitals.Zip(Alike).ToDictionary(p => p.First, p => p.Second);
 
     /// <summary>Greek and Cyrillic capitals as the Latin ones that they look like.</summary>
     public static string Latin(string capitals) =>

@@ -4,10 +4,9 @@ using Npgsql;
 namespace ExamDocs.Register.Work;
 
 /// <summary>
-/// A word that sessions of one database send one another, so that whoever waits need not ask again and again. What is told may be
-/// missed: whoever waits looks again now and then.
+/// Sessions of one database wake each other by a word. A message may be missed, so whoever waits also looks from time to time.
 /// </summary>
-/// <param name="server">Where it is told.</param>
+/// <param name="server">The session that sends and listens.</param>
 /// <param name="name">The word; letters and underscores.</param>
 internal sealed class ServerChannel(NpgsqlConnection server, string name)
 {
@@ -19,12 +18,12 @@ internal sealed class ServerChannel(NpgsqlConnection server, string name)
         server.Execute($"LISTEN {name}");
     }
 
-    /// <summary>Call it before looking: what is told from now on ends the next wait.</summary>
+    /// <summary>Call this before looking for work: a message that comes afterwards ends the next wait.</summary>
     public void Forget() => _told = false;
 
     public void Tell() => server.Execute($"NOTIFY {name}");
 
-    /// <summary>Waits until it is told, or the time is over.</summary>
+    /// <summary>Waits for a message, or until the time is over.</summary>
     public async Task WaitAsync(TimeSpan longest, CancellationToken cancellation)
     {
         if (!_told)

@@ -71,7 +71,7 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
     }
 
     /// <summary>Greek and Cyrillic letters that look like Latin ones in print.</summary>
-    private static readonly HashSet<char> LookLatin = [.. "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧοАВЕЅІЈКМНОРСТУХаеорсухѕіј"];
+    private static readonly HashSet<char> LookLatin = [.. LookAlike.Capitals, .. "οаеорсухѕіј"];
 
     /// <summary>Latin, Greek and Cyrillic letters are mistaken for each other; all other letters count as one alphabet.</summary>
     private static char Alphabet(Rune rune) =>
