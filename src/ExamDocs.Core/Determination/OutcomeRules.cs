@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination.FitUntil;
 using ExamDocs.Core.Determination.Undetermined;
 using ExamDocs.Core.Determination.Withdraw;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Determination;
 
@@ -38,8 +39,21 @@ public static class OutcomeRules
     public static IReadOnlyList<OutcomeRuleInfo> All { get; } =
     [.. OfExamination.Cast<IOutcomeRule>().Concat(Withdrawing).Concat(Undetermining).Concat(Limiting).Select(r => r.Info)];
 
+    private static readonly Dictionary<string, string> Titles = All.ToDictionary(r => r.Code, r => r.Title, StringComparer.Ordinal);
+
     private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at))
         .ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
+
+    /// <summary>Rules in words, to stand within a sentence; a code that no rule has stands for itself.</summary>
+    /// <param name="codes">For example W1.</param>
+    public static Message InWords(IEnumerable<string> codes) => Message.Join("; ", codes.Select(InWords));
+
+    /// <inheritdoc cref="InWords(IEnumerable{string})"/>
+    private static Message InWords(string code) =>
+        Titles.TryGetValue(code, out var title) ? Message.Again(title, [])!.Reworded((_, text) => Within(text)) : Message.AsIs(code);
+
+    // A title begins with an article or the like, in each language.
+    private static string Within(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 
     /// <summary>The place of a rule in the order in which reasons are printed.</summary>
     internal static int PlaceOf(string code) => Places[code];

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Known;
@@ -101,7 +102,7 @@ internal sealed class StandingToday
         var outcome = decided.Outcome;
         if (decided.IsOf(Outcome.Withdraw))
             return Thing.Known.Withdrawals.Count > 0
-                ? (Standing.Withdrawn, (Message)$"withdrawn{On(decided)}: {string.Join(" ", outcome.Codes)}")
+                ? (Standing.Withdrawn, (Message)$"withdrawn{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}")
                 : (Standing.Held, $"withdrawn{On(decided)}, released since, and not examined again");
         if (Thing.Known.Withdrawals.Count > 0)
             return (Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Withdrawals)));
@@ -111,7 +112,7 @@ internal sealed class StandingToday
                 gone.Item.Status is ItemStatus.Lost ? (Message)$"recorded as lost{On(gone)}" : $"recorded as destroyed{On(gone)}"
             );
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
-            return (Standing.Held, $"not determined{On(decided)}: {string.Join(" ", outcome.Codes)}");
+            return (Standing.Held, $"not determined{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}");
         if (_documents.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.Item, decided)) is { } end)
             return (Standing.Withdrawn, $"{end.Why}, since {end.On}");
         if (outcome.Until < _today)

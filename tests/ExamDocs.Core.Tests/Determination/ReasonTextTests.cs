@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -96,12 +98,35 @@ public sealed class ReasonTextTests
     {
         PastWithdrawal open = new(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], NeverReleasable: false);
         Assert.Equal(
-            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), and not released since"],
+            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (a decisive criterion is defective), and not released since"],
             Texts(Decided.From(Bridge(), open)).Where(t => t.StartsWith('W'))
         );
         Assert.Equal(
-            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), which no release can end"],
+            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (a decisive criterion is defective), which no release can end"],
             Texts(Decided.From(Bridge().Release("Q-2025-000007"), open with { NeverReleasable = true })).Where(t => t.StartsWith('W'))
+        );
+    }
+
+    /// <summary>Whoever reads a report need not know what the codes of reasons mean; one of a later version stands for itself.</summary>
+    [Fact]
+    public void Rules_are_said_in_words_in_each_language()
+    {
+        var said = OutcomeRules.InWords(["W1", "U5", "W99"]);
+        Assert.Equal("a decisive criterion is defective; textile or plastic kit has no time limit recorded; W99", said.Text);
+        Assert.Equal(
+            "ein entscheidendes Kriterium ist mangelhaft; für Ausrüstung aus Textil oder Kunststoff ist keine Zeitgrenze eingetragen; W99",
+            said.In(TranslatedMessages.German)
+        );
+        Assert.All(
+            from language in new MessageLanguage[] { TranslatedMessages.German, TranslatedMessages.French }
+            from rule in OutcomeRules.All
+            select (language, rule),
+            both =>
+                Assert.NotEqual(
+                    OutcomeRules.InWords([both.rule.Code]).Text,
+                    OutcomeRules.InWords([both.rule.Code]).In(both.language),
+                    StringComparer.Ordinal
+                )
         );
     }
 

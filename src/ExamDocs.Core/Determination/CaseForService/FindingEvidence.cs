@@ -10,7 +10,7 @@ internal static class FindingEvidence
         findings
             .Where(f => f.Severity is not Severity.Note && f.Code is not EarlierDefects.Unanswered && HeadingOf(f) == heading)
             .DistinctBy(f => (f.Code, f.Message))
-            .Select(f => new LedgerEntry(heading, Bearing.Open, new(w => w.Words.Finding(f)), f.Source) { Code = f.Code });
+            .Select(f => new LedgerEntry(heading, Bearing.Open, new(w => w.Words.Said(f.Message)), f.Source) { Code = f.Code });
 
     private static Heading HeadingOf(Finding finding) =>
         finding.Code[..3] switch

@@ -134,7 +134,8 @@ internal static class EarlierWithdrawals
             );
     }
 
-    private static EarlierWithdrawal Remembered(PastWithdrawal w) => new(w, Sentence.AsIs(string.Join(", ", w.Codes)), IsInRecord: false);
+    private static EarlierWithdrawal Remembered(PastWithdrawal w) =>
+        new(w, new Sentence(words => words.Words.Said(OutcomeRules.InWords(w.Codes))), IsInRecord: false);
 
     private static bool IsOf(ItemCase item, string? id) => item.Item.Id is { } own && string.Equals(own, id, StringComparison.Ordinal);
 

@@ -35,8 +35,8 @@ public abstract class BasicWords
     /// <summary>The maker's document with revision and page.</summary>
     public abstract string Document(MakersLimits limits);
 
-    /// <summary>What a check found.</summary>
-    public abstract string Finding(Finding finding);
+    /// <summary>A message in this language.</summary>
+    public abstract string Said(Message message);
 
     /// <summary>The answer to a criterion.</summary>
     public abstract string State(ObservedState state);

@@ -28,7 +28,7 @@ internal sealed partial class English(bool inPrint) : BasicWords
 
     public override string Document(MakersLimits limits) => LimitsSourceText.Of(limits);
 
-    public override string Finding(Finding finding) => finding.Message.Text;
+    public override string Said(Message message) => message.Text;
 
     public override string State(ObservedState state) =>
         state switch

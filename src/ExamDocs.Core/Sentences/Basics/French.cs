@@ -42,7 +42,7 @@ internal sealed class French : BasicWords
                 source.Page is null ? null : $"page\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.French);
+    public override string Said(Message message) => message.In(TranslatedMessages.French);
 
     public override string State(ObservedState state) =>
         state switch

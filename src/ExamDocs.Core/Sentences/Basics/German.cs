@@ -43,7 +43,7 @@ internal sealed class German : BasicWords
                 source.Page is null ? null : $"Seite\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.German);
+    public override string Said(Message message) => message.In(TranslatedMessages.German);
 
     public override string State(ObservedState state) =>
         state switch

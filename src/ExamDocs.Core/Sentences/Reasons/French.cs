@@ -71,7 +71,7 @@ internal sealed class French(BasicWords words) : ReasonSentences
 
     public override string NotExamined => "non vérifié à cette visite";
 
-    public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {words.Finding(finding)}";
+    public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {words.Said(finding.Message)}";
 
     public override string NoAnswer(string criterion, string question) =>
         $"aucune réponse\u00A0: {words.Criterion(criterion)} ({Terms.French.Question(question)})";

@@ -70,7 +70,7 @@ internal sealed class German(BasicWords words) : ReasonSentences
 
     public override string NotExamined => "bei diesem Prüfauftrag nicht geprüft";
 
-    public override string RecordError(Finding finding) => $"{finding.Code}: {words.Finding(finding)}";
+    public override string RecordError(Finding finding) => $"{finding.Code}: {words.Said(finding.Message)}";
 
     public override string NoAnswer(string criterion, string question) =>
         $"keine Antwort: {words.Criterion(criterion)} ({Terms.German.Question(question)})";

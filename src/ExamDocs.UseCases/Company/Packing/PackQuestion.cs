@@ -29,8 +29,6 @@ public sealed record PackQuestion(string Employer, LocalDate AsOf, LocalDate Tod
 
     internal string Say(Message message) => message.In(Screen);
 
-    internal string Title(OutcomeRuleInfo rule) => Screen.Title(rule.Code, rule.Title);
-
     private MessageLanguage Screen => ReadPrintStyle.Screen(Language.Tag)!;
 
     internal bool IsOf(string? employer) => FirmName.Same(employer, Employer);

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
@@ -17,15 +16,8 @@ internal sealed record PackedThing(ThingOnRecord Thing, FoundItem Shown, IReadOn
     /// <summary>The latest decision: what was only named since, without an examination, is none.</summary>
     public ItemEntry Decided => Thing.Counting.FirstOrDefault(e => e.Outcome.Codes is not [NotExamined]) ?? Thing.Counting[0];
 
-    /// <summary>Why it stands so, in the pack's language; whoever reads a pack need not know what the codes of reasons mean.</summary>
-    public string Why(PackQuestion asked)
-    {
-        var (why, codes) = (asked.Say(Shown.Why), Decided.Outcome.Codes);
-        var titles = OutcomeRules.All.Where(r => codes.Contains(r.Code, StringComparer.Ordinal)).Select(asked.Title);
-        return codes.Count > 0 && why.EndsWith(string.Join(' ', codes), StringComparison.Ordinal)
-            ? $"{why} ({string.Join("; ", titles)})"
-            : why;
-    }
+    /// <summary>Why it stands so, in the pack's language.</summary>
+    public string Why(PackQuestion asked) => asked.Say(Shown.Why);
 
     /// <summary>The examinations of the latest decision.</summary>
     public IEnumerable<Examination> Examined => ExaminationsIn(Decided);
