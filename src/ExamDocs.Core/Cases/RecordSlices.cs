@@ -118,6 +118,7 @@ public sealed class RecordSlices
             Releases = [.. _history.Releases.Where(r => bears([r.ItemId]))],
             Remedies = [.. _history.Remedies.Where(r => bears([r.Item]))],
             Renewals = [.. _history.Renewals.Where(r => bears([r.Item, r.RemovedPart, r.FittedPart]))],
+            Quarantines = [.. _history.Quarantines.Where(q => bears([q.Item]))],
             Fittings = [.. _history.Fittings.Where(f => bears([f.Part, f.Whole]))],
             Parts = [.. _history.Parts.Where(p => bears([p.Whole]))],
             Wholes = [.. _history.Wholes.Where(w => bears([w.Part]))],

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace ExamDocs.Core.Identity;
 
-/// <summary>Compares names of firms: letter case, blanks, punctuation and the legal form make no difference.</summary>
+/// <summary>Compares names of firms: letter case, marks on letters, blanks, punctuation and the legal form make no difference.</summary>
 public static class FirmName
 {
     /// <summary>Legal forms as they end a firm's name, in capitals and without points (common practice, no source).</summary>
@@ -35,7 +35,6 @@ public static class FirmName
         "MBH",
         "KGAA",
         "HAFTUNGSBESCHRANKT",
-        "HAFTUNGSBESCHRÄNKT",
         "SARL",
         "SAS",
         "SASU",
@@ -88,11 +87,11 @@ public static class FirmName
     public static IReadOnlyList<string> AllWords(string? name)
     {
         var (words, word) = (new List<string>(), new StringBuilder());
-        foreach (var c in Folded.Whole(name ?? "").Normalize(NormalizationForm.FormKC).ToUpperInvariant().Append(' '))
+        foreach (var c in Folded.Apart(name ?? "").ToUpperInvariant().Append(' '))
         {
             if (char.IsLetterOrDigit(c))
                 word.Append(c);
-            else if (c is not ('.' or '\'' or '\u2019') && word.Length > 0)
+            else if (!LookAlike.IsMark(char.GetUnicodeCategory(c)) && c is not ('.' or '\'' or '\u2019') && word.Length > 0)
             {
                 words.Add(word.ToString());
                 word.Clear();

@@ -9,8 +9,9 @@ namespace ExamDocs.Core.Identity;
 /// "12").
 /// </summary>
 /// <remarks>
-/// They are compared again with Greek and Cyrillic letters as the Latin ones that they look like, O as 0, I and l as 1, and with a
-/// blank between digits as a separator ("HB 1 2" for "HB-1-2"). Two texts are the same where they have a key in common.
+/// They are compared again with Greek and Cyrillic letters as the Latin ones that they look like, O as 0, I and l as 1 (and l as L, for
+/// small letters typed throughout), without the stroke of a letter, with Ä, Ö and Ü as AE, OE and UE, and with a blank between digits
+/// as a separator ("HB 1 2" for "HB-1-2"). Two texts are the same where they have a key in common.
 /// </remarks>
 public static class Folded
 {
@@ -31,22 +32,38 @@ public static class Folded
     public static bool Differ(string? one, string? other) =>
         !string.Equals(one, other, StringComparison.Ordinal) && Keys(one).Count > 0 && Keys(other).Count > 0 && !Same(one, other);
 
-    /// <summary>The keys to look a text up by, at most four; empty for a text without a letter or digit.</summary>
+    /// <summary>The keys to look a text up by, seldom more than four; empty for a text without a letter or digit.</summary>
     public static IReadOnlyList<string> Keys(string? text) => string.IsNullOrWhiteSpace(text) ? [] : Lately.Of(text);
 
     private static IReadOnlyList<string> KeysOf(string text)
     {
         // To normalise ASCII changes nothing, and without a blank both ways to read blanks give the same key.
         var isAscii = Ascii.IsValid(text);
-        var normal = isAscii ? text : Whole(text).Normalize(NormalizationForm.FormKC);
-        var hasBlanks = !isAscii || text.Any(char.IsWhiteSpace);
-        var upper = normal.ToUpperInvariant();
-        var lookAlike = LookAlike.Latin(normal.Replace('l', '1').ToUpperInvariant()).Replace('O', '0').Replace('I', '1');
-        string[] keys = hasBlanks
-            ? [Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true)]
-            : [Key(upper, false), "~" + Key(lookAlike, false)];
-        return [.. keys.Where(k => k is not ("" or "~")).Distinct(StringComparer.Ordinal)];
+        var normal = isAscii ? text : Apart(text);
+        bool[] blanks = isAscii && !text.Any(char.IsWhiteSpace) ? [false] : [false, true];
+        string[] readings = normal.Contains(LookAlike.Diaeresis) ? [normal, normal.Replace(LookAlike.Diaeresis, 'E')] : [normal];
+        return
+        [
+            .. readings
+                .SelectMany(reading => blanks.SelectMany(separates => KeysOf(reading, separates)))
+                .Where(k => k is not ("" or "~"))
+                .Distinct(StringComparer.Ordinal),
+        ];
     }
+
+    private static IEnumerable<string> KeysOf(string reading, bool blankSeparates)
+    {
+        var upper = reading.ToUpperInvariant();
+        yield return Key(upper, blankSeparates);
+        yield return "~" + Key(AsDrawn(reading.Replace('l', '1').ToUpperInvariant()), blankSeparates);
+        if (reading.Contains('l', StringComparison.Ordinal))
+            yield return "~" + Key(AsDrawn(upper), blankSeparates);
+    }
+
+    private static string AsDrawn(string capitals) => LookAlike.Latin(capitals).Replace('O', '0').Replace('I', '1');
+
+    /// <summary>Each mark apart from the letter that bears it (Unicode form KD), and two letters for those that are two in one.</summary>
+    internal static string Apart(string text) => LookAlike.InTwo(Whole(text).Normalize(NormalizationForm.FormKD));
 
     /// <summary>Replaces unpaired surrogates by U+FFFD: .NET cannot normalise a text that holds one.</summary>
     internal static string Whole(string text) => text.Any(char.IsSurrogate) ? string.Concat(text.EnumerateRunes()) : text;
@@ -60,13 +77,13 @@ public static class Folded
         foreach (var rune in text.EnumerateRunes())
         {
             var category = Rune.GetUnicodeCategory(rune);
-            if (LookAlike.IsMark(category))
+            if (LookAlike.IsMark(category) && !LookAlike.IsVoiced(rune))
                 continue;
             if (Rune.IsWhiteSpace(rune) || category is UnicodeCategory.Format || rune.Value == LookAlike.BlankOfBraille)
             {
                 separated |= blankSeparates;
             }
-            else if (!Rune.IsLetterOrDigit(rune))
+            else if (!Rune.IsLetterOrDigit(rune) && !LookAlike.IsVoiced(rune))
             {
                 separated = true;
             }

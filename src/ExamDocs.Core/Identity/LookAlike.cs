@@ -13,15 +13,44 @@ internal static class LookAlike
     public const int BlankOfBraille = 0x2800;
 
     /// <summary>Greek and Cyrillic capitals that look like Latin ones in print.</summary>
-    public const string Capitals = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧАВЕЅІЈКМНОРСТУХ";
+    public const string Capitals = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧϹͿϺАВЕЅІЈКМНОРСТУХӀԌԚԜҮѴҺԀ";
 
-    private const string Alike = "ABEZHIKMNOPTYXABESIJKMHOPCTYX";
+    /// <summary>A pair of points above, in a text whose marks stand apart: U+0308.</summary>
+    public const char Diaeresis = '\u0308';
 
-    private static readonly Dictionary<char, char> ToLatin = Capitals.Zip(Alike).ToDictionary(p => p.First, p => p.Second);
+    private const string Alike = "ABEZHIKMNOPTYXCJMABESIJKMHOPCTYXIGQWYVHD";
 
-    /// <summary>Greek and Cyrillic capitals as the Latin ones that they look like.</summary>
+    /// <summary>Latin capitals with a stroke, which is no mark to Unicode, and is left out where a keyboard has none.</summary>
+    private const string Struck = "ØĐÐŁĦŦ";
+
+    private const string Unstruck = "ODDLHT";
+
+    /// <summary>Small letters that look like Latin ones, though their capitals do not.</summary>
+    private const string Small = "γω";
+
+    private static readonly Dictionary<char, char> ToLatin = (Capitals + Struck)
+        .Zip(Alike + Unstruck)
+        .ToDictionary(p => p.First, p => p.Second);
+
+    /// <summary>Whether a Greek or Cyrillic letter looks like a Latin one in print.</summary>
+    public static bool LooksLatin(char letter) => Capitals.Contains(char.ToUpperInvariant(letter)) || Small.Contains(letter);
+
+    /// <summary>Greek and Cyrillic capitals as the Latin ones that they look like, Latin ones without their stroke.</summary>
     public static string Latin(string capitals) =>
         Ascii.IsValid(capitals) ? capitals : string.Concat(capitals.Select(c => ToLatin.GetValueOrDefault(c, c)));
+
+    /// <summary>Letters that are two in one, and those of which a keyboard makes another in capitals.</summary>
+    public static string InTwo(string text) =>
+        text.Replace("ß", "ss", StringComparison.Ordinal)
+            .Replace("ẞ", "SS", StringComparison.Ordinal)
+            .Replace("æ", "ae", StringComparison.Ordinal)
+            .Replace("Æ", "AE", StringComparison.Ordinal)
+            .Replace("œ", "oe", StringComparison.Ordinal)
+            .Replace("Œ", "OE", StringComparison.Ordinal)
+            .Replace('ı', 'i');
+
+    /// <summary>Signs that make another letter of a Japanese one, and are no mark that may be left out.</summary>
+    public static bool IsVoiced(Rune sign) => sign.Value is 0x3099 or 0x309A;
 
     /// <summary>Signs that are printed with the character before them, or choose a form of it.</summary>
     public static bool IsMark(UnicodeCategory category) =>

@@ -60,7 +60,8 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above, LocalDate on)
     {
         var past = entries.Where(e => !e.IsCurrent).ToList();
-        var latest = KnownEntry.LatestOf(past).Outcome;
+        var examined = KnownEntry.LatestOf(past);
+        var latest = examined.Outcome;
         // What was only said to be this part, although something contradicts, does not make up for what is known of the part itself.
         var surely = KnownEntry.LatestOf([.. past.Where(e => items.AreOneThing(entries[0], e))]).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
@@ -69,7 +70,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             last.Item.Id!,
             whole,
             open.Count > 0 ? Outcome.Withdraw
-                : IsFit(latest) && (surely is null || IsFit(surely)) ? Outcome.Fit
+                : IsFit(latest) && (surely is null || IsFit(surely)) && !KnownAside.Since(past, examined) ? Outcome.Fit
                 : Outcome.Undetermined
         )
         {

@@ -65,6 +65,7 @@ public sealed class WhatIsKnown
             Releases = [.. known.SelectMany(k => _releases.Of(k.Entry.Item.Id!, k.Same)).Distinct()],
             Remedies = [.. known.SelectMany(k => _withdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
+            Quarantines = [.. known.SelectMany(k => KnownAside.Quarantines(k.Entry.Item.Id!, k.Same)).Distinct()],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
             Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
             Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],

@@ -24,6 +24,9 @@ public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
     /// <summary>Renewals that name any of the items; ids as in this record where it has them.</summary>
     public IReadOnlyList<Renewal> Renewals { get; init; } = [];
 
+    /// <summary>Quarantines of any of the items that no release ended; <see cref="Disposal.Item"/> as in this record.</summary>
+    public IReadOnlyList<Disposal> Quarantines { get; init; } = [];
+
     /// <summary>Where the items of this record were fitted, and what was taken off.</summary>
     public IReadOnlyList<PastFitting> Fittings { get; init; } = [];
 

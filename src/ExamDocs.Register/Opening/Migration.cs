@@ -80,23 +80,30 @@ internal static class Migration
         new LogRows(connection).MakeNodes();
     }
 
-    /// <summary>The keys of visits are taken from their references; those of items are made anew where they are others by now.</summary>
-    public static void ToFifth(RegisterDatabase database)
+    /// <summary>
+    /// The last step, whichever layout a register had: the keys of visits and of items are made anew where they are others by now. Layout 5
+    /// brought those of visits, layout 6 more spellings that count as one.
+    /// </summary>
+    public static void ToSixth(RegisterDatabase database)
     {
         var connection = database.Connection;
         connection.Execute("UPDATE register SET layout = $1", Layout.Version);
         foreach (var visit in new RememberedVisits(database).Stream())
         {
-            connection.Insert("visit_key", VisitRows.Keys(visit.Visit, visit.Reference).Select(r => r.Values));
-            IReadOnlyList<object?[]> keys =
-            [
-                .. VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))).Select(r => r.Values),
-            ];
-            var stored = connection.Raw("SELECT * FROM item_key WHERE visit = $1 ORDER BY position", visit.Visit);
-            if (keys.Count == 0 || !RawRows.Differences("", "", stored, keys, "").Any())
-                continue;
-            connection.Execute("DELETE FROM item_key WHERE visit = $1", visit.Visit);
-            connection.Insert("item_key", keys);
+            MakeAnew("visit_key", VisitRows.Keys(visit.Visit, visit.Reference));
+            var keys = StoredKeys.Of(Bytes(connection, visit.Visit));
+            if (keys.Count > 0)
+                MakeAnew("item_key", VisitRows.Keys(visit.Visit, keys));
+
+            void MakeAnew(string table, IEnumerable<VisitRow> rows)
+            {
+                IReadOnlyList<object?[]> wanted = [.. rows.Select(r => r.Values)];
+                var stored = connection.Raw($"SELECT * FROM {table} WHERE visit = $1 ORDER BY position", visit.Visit);
+                if (!RawRows.Differences("", "", stored, wanted, "").Any())
+                    return;
+                connection.Execute($"DELETE FROM {table} WHERE visit = $1", visit.Visit);
+                connection.Insert(table, wanted);
+            }
         }
     }
 

@@ -90,7 +90,7 @@ internal static class PostgresTables
         connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         Migration.ToFourth(connection);
         connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
-        Migration.ToFifth(register);
+        Migration.ToSixth(register);
         PostgresGuards.Make(connection);
     }
 
@@ -106,7 +106,8 @@ internal static class PostgresTables
                 connection.Execute(Written(ThirdLayout.Statements));
             if (version < 4)
                 connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
-            connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
+            if (version < 5)
+                connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
@@ -116,7 +117,7 @@ internal static class PostgresTables
             Migration.ToThird(register, today);
         if (version < 4)
             Migration.ToFourth(connection);
-        Migration.ToFifth(register);
+        Migration.ToSixth(register);
         connection.Execute(GrantAsBefore);
         PostgresGuards.Make(connection);
     }

@@ -89,8 +89,9 @@ internal sealed class SqliteTables(SqliteRegister register)
             _connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
             Migration.ToFourth(_connection);
         }
-        _connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
-        Migration.ToFifth(register);
+        if (version < 5)
+            _connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
+        Migration.ToSixth(register);
         foreach (var guard in Guards.All)
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));

@@ -29,7 +29,7 @@ internal sealed class DocumentChanges(
     public IReadOnlyList<string> Add(IReadOnlyList<DocumentRequest> requests, string run)
     {
         using var transaction = database.BeginWriting();
-        foreach (var (visit, knownUpTo) in requests.Select(r => (r.Visit, r.KnownUpTo)).Distinct())
+        foreach (var (visit, knownUpTo) in requests.Where(r => CanBeOvertaken(r.Kind)).Select(r => (r.Visit, r.KnownUpTo)).Distinct())
         {
             if (visits.OvertakenReference(visit, knownUpTo) is { } reference)
                 throw new OvertakenException(reference);
@@ -121,9 +121,15 @@ internal sealed class DocumentChanges(
         // A visit that ends what it says may have been stored while it was printed.
         lineEnds.Apply(document);
         // So may a correction, which takes back only what was out by then.
-        if (visits.OvertakenReference(document.Visit, knownUpTo) is { } reference)
+        if (CanBeOvertaken(document.Kind) && visits.OvertakenReference(document.Visit, knownUpTo) is { } reference)
             ends.Withdraw(number, $"a later version of {StorableText.Of(reference)} was recorded before it came out", today);
     }
+
+    /// <summary>
+    /// A withdrawal of any version of a record holds, also of an item that a later one leaves out: what warns of it is printed, and is
+    /// never taken back without somebody's asking for it.
+    /// </summary>
+    private static bool CanBeOvertaken(string kind) => kind is not ("quarantine-label" or "notice");
 
     public void Void(string number, string reason)
     {

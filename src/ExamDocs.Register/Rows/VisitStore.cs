@@ -99,19 +99,29 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
         var numbers = new List<(int Visit, bool IsNew)>();
         // What is stored by this call counts among the versions too.
         var added = new List<Version>();
-        foreach (var visit in visits)
+        var places = visits
+            .Index()
+            .SelectMany(v => Folded.Keys(v.Item.Record.Visit.Reference).Select(key => (key, v.Index)))
+            .ToLookup(v => v.key, v => v.Index, StringComparer.Ordinal);
+        foreach (var (at, visit) in visits.Index())
         {
             var sha256 = Sha256Hex.Of(visit.Json);
-            var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
+            var reference = visit.Record.Visit.Reference;
+            // Of several versions handed in together only the last one counts again; those before it may be there already.
+            var isFollowed = Folded
+                .Keys(reference)
+                .SelectMany(key => places[key])
+                .Any(later => later > at && IsVersion(visits[later].Record.Visit, visit.Record.Visit));
             // Only what was stored since the same record was can be a later version than that.
             var like = remembered
                 .SinceRecord(sha256)
                 .Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))
                 .Concat(added)
                 .LastOrDefault(v =>
-                    reference is null
-                        ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
-                        : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer)
+                    reference is null || isFollowed
+                        ? string.Equals(v.Reference, reference, StringComparison.Ordinal)
+                            && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
+                        : IsVersion(v.Reference, v.Employer, visit.Record.Visit)
                 );
             if (
                 like is not null
@@ -123,10 +133,15 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
                 continue;
             }
             numbers.Add((++latest, true));
-            added.Add(new(latest, sha256, reference, employer, visit.Outcomes));
+            added.Add(new(latest, sha256, reference, visit.Record.Visit.Employer?.Name, visit.Outcomes));
         }
         return numbers;
     }
+
+    private static bool IsVersion(Core.Records.Visit one, Core.Records.Visit other) => IsVersion(one.Reference, one.Employer?.Name, other);
+
+    private static bool IsVersion(string? reference, string? employer, Core.Records.Visit visit) =>
+        Folded.Same(reference, visit.Reference) && FirmName.MayBeSame(employer, visit.Employer?.Name);
 
     private sealed record Version(
         int Visit,

@@ -92,7 +92,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
             ? register
                 .CurrentOf(number)
                 .Where(d => string.Equals(d.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal))
-                .Where(d => job.Items.All(i => d.Items.Any(e => Same(i.Item.Id, e))))
+                .Where(d => job.Items.All(i => d.Items.Any(e => ItemIds.Same(i.Item.Id, e))))
                 .Select(d => d.Number)
                 .LastOrDefault()
             : null;
@@ -107,7 +107,9 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
             foreach (
                 var old in EarlierVersions
                     .Of(register, visit, version.Number)
-                    .OfOthers.Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i))))
+                    .OfOthers.Where(o =>
+                        !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => ItemIds.Same(e.Item.Id, i)))
+                    )
             )
             {
                 if (_content.Read(old) is not { } document || !await _content.StillHoldsAsync(document, visit, version.Photos))
@@ -132,10 +134,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     }
 
     private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) =>
-        old.Items.All(i => visit.Everything.Any(e => Same(e.Item.Id, i)));
-
-    // A thing without an id stands under the empty one among the documents.
-    private static bool Same(string? id, string item) => string.Equals(id ?? "", item, StringComparison.Ordinal);
+        old.Items.All(i => visit.Everything.Any(e => ItemIds.Same(e.Item.Id, i)));
 
     public ValueTask DisposeAsync() => _content.DisposeAsync();
 }

@@ -23,7 +23,7 @@ internal sealed record EarlierDocument(DocumentStatus Status, DocumentContents C
         && Contents.Basis.Language == job.Language
         && (Contents.Basis.PerItem == job.PerItem || job.Type != DocumentTypes.Report)
         && (Contents.Basis.CopyOf is null) == (job.CopyOf is null)
-        && Contents.Basis.Items.SequenceEqual(job.Items.Select(i => i.Item.Id ?? ""), StringComparer.Ordinal);
+        && ItemIds.Same(Contents.Basis.Items, [.. job.Items.Select(i => i.Item.Id ?? "")]);
 
     /// <summary>The same for documents of one record, decided on one day with the same history.</summary>
     public string VisitKey

@@ -13,12 +13,12 @@ internal sealed class EarlierVersions
     private readonly DocumentRegister _register;
     private readonly int _number;
     private readonly HashSet<int> _others;
-    private readonly ILookup<(string Kind, string Item), DocumentStatus> _current;
+    private readonly ILookup<(string Kind, string Key), DocumentStatus> _current;
 
     private EarlierVersions(DocumentRegister register, int number, HashSet<int> others, IReadOnlyList<DocumentStatus> current)
     {
         (_register, _number, _others) = (register, number, others);
-        _current = current.SelectMany(d => d.Items.Select(i => (d, i))).ToLookup(p => (p.d.Kind, p.i), p => p.d);
+        _current = ByItem(current);
         OfOthers = [.. current.Where(d => IsOfOther(d))];
     }
 
@@ -46,7 +46,8 @@ internal sealed class EarlierVersions
     public IReadOnlyList<DocumentStatus> Like(DocumentJob job) =>
         [
             .. job
-                .Items.SelectMany(i => _current[(job.Type.Kind, i.Item.Id ?? "")])
+                .Items.SelectMany(i => ItemIds.Keys(i.Item.Id))
+                .SelectMany(key => _current[(job.Type.Kind, key)])
                 .Where(d => IsCopy(d) == IsCopy(job))
                 .DistinctBy(d => d.Number, StringComparer.Ordinal),
         ];
@@ -55,15 +56,21 @@ internal sealed class EarlierVersions
     /// Documents of other versions, in the job's language, that were replaced in other languages only: the job replaces them in its own.
     /// </summary>
     public IEnumerable<DocumentStatus> ReplacedInOtherLanguages(DocumentJob job) =>
-        from visit in _others
-        from document in _register.About(job.Items[0].Item.Id ?? "", visit)
+        from document in ItemIds
+            .Keys(job.Items[0].Item.Id)
+            .SelectMany(key => Replaced[(job.Type.Kind, key)])
+            .DistinctBy(d => d.Number, StringComparer.Ordinal)
         where
-            document is { Ended: DocumentEnd.Replaced, ReplacedBy.Count: > 0 }
-            && string.Equals(document.Kind, job.Type.Kind, StringComparison.Ordinal)
-            && IsCopy(document) == IsCopy(job)
+            IsCopy(document) == IsCopy(job)
             && IsIn(document, job)
             && document.ReplacedBy.All(r => _register.Find(r) is { } other && !IsIn(other, job))
         select document;
+
+    private ILookup<(string Kind, string Key), DocumentStatus> Replaced =>
+        field ??= ByItem(_others.Order().SelectMany(_register.Of).Where(d => d is { Ended: DocumentEnd.Replaced, ReplacedBy.Count: > 0 }));
+
+    private static ILookup<(string Kind, string Key), DocumentStatus> ByItem(IEnumerable<DocumentStatus> documents) =>
+        documents.SelectMany(d => d.Items.SelectMany(ItemIds.Keys).Select(key => (d, key))).ToLookup(p => (p.d.Kind, p.key), p => p.d);
 
     private static bool IsIn(DocumentStatus document, DocumentJob job) =>
         string.Equals(document.Language, job.Language.Tag, StringComparison.Ordinal);

@@ -15,9 +15,13 @@ internal sealed class EndedLines
 
     private EndedLines(IReadOnlyList<DeterminedItem> items) => _items = items;
 
-    public static EndedLines Of(DocumentRegister register, int number, DeterminedVisit visit)
+    /// <param name="register">The register.</param>
+    /// <param name="number">The visit's number in it.</param>
+    /// <param name="visit">The visit.</param>
+    /// <param name="found">Ids of items that a visit stored before this one found something against.</param>
+    public static EndedLines Of(DocumentRegister register, int number, DeterminedVisit visit, IEnumerable<string> found)
     {
-        var ended = register.Visits.EndsOf(number).Select(e => e.End.Item).ToHashSet(StringComparer.Ordinal);
+        var ended = register.Visits.EndsOf(number).Select(e => e.End.Item).Concat(found).ToHashSet(StringComparer.Ordinal);
         return new([.. visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && ended.Contains(i.Item.Id ?? ""))]);
     }
 

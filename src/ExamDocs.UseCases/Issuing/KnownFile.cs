@@ -6,7 +6,7 @@ using NodaTime;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>What other records told, as it is written within <c>document.json</c>: rows of records in the record's own format.</summary>
-/// <param name="Rows">Remedies, renewals, releases and limits, as a record of nothing else.</param>
+/// <param name="Rows">Remedies, renewals, releases, quarantines and limits, as a record of nothing else.</param>
 /// <param name="ReleasedBy">The name of who gave each release, in the order of the rows.</param>
 /// <param name="Wholes">Items elsewhere, each with so many of the limits, in the order of the rows.</param>
 /// <param name="OtherNames">Null in a document of version 0.2.1 or earlier.</param>
@@ -56,6 +56,7 @@ internal sealed record KnownFile(
             Format = ExaminationRecord.FormatName,
             Remedies = h.Remedies,
             Renewals = h.Renewals,
+            Disposals = h.Quarantines,
             Releases = [.. h.Releases.Select(r => r.Release)],
             Limits = [.. h.Wholes.SelectMany(w => w.Limits)],
         };
@@ -92,7 +93,7 @@ internal sealed record KnownFile(
     {
         var read = JsonRecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(Rows), "document.json");
         if (
-            read is not { Record: { People: [], Items: [], Examinations: [], Disposals: [] } record }
+            read is not { Record: { People: [], Items: [], Examinations: [] } record }
             || record.Releases.Count != ReleasedBy.Count
             || Wholes.Any(w => w.Limits < 0)
             || Wholes.Sum(w => (long)w.Limits) != record.Limits.Count
@@ -104,6 +105,7 @@ internal sealed record KnownFile(
         {
             Remedies = record.Remedies,
             Renewals = record.Renewals,
+            Quarantines = record.Disposals,
             Fittings = Fittings,
             Releases = [.. record.Releases.Zip(ReleasedBy, (release, by) => new PastRelease(release.Item ?? "", by, release))],
             Parts =

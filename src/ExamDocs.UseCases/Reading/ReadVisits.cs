@@ -1,5 +1,6 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Merging;
@@ -25,14 +26,15 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
     public static IReadOnlyList<ReadVisits> From(IReadOnlyList<string> paths, KnownRules? rules, VisitPhotos? photos = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        return
-        [
-            .. paths
-                .SelectMany(FolderOfWorkbooks.InputsOf)
-                .Select(path => (Path: path, Read: OneInput(path, rules, photos)))
-                .GroupBy(input => VisitOf(input.Read) ?? new object())
-                .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos }),
-        ];
+        var visits = new List<List<(string Path, ReadResult Read)>>();
+        foreach (var input in paths.SelectMany(FolderOfWorkbooks.InputsOf).Select(path => (path, Read: OneInput(path, rules, photos))))
+        {
+            if (visits.Find(v => IsOneVisit(v[0].Read, input.Read)) is { } visit)
+                visit.Add(input);
+            else
+                visits.Add([input]);
+        }
+        return [.. visits.Select(v => new ReadVisits(v[0].Path, MergeInputs.Of([.. v.Select(i => i.Read)])) { Photos = photos })];
     }
 
     /// <param name="visit">As decided; null where the input is unreadable.</param>
@@ -56,6 +58,9 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
     internal static string FolderOf(string path) =>
         Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
 
-    /// <summary>The key that inputs of one visit share; null for an input that no other can belong to.</summary>
-    private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
+    /// <summary>Whether two inputs have one reference, as typed or, for one employer, however it is spelt.</summary>
+    private static bool IsOneVisit(ReadResult one, ReadResult other) =>
+        one.Record is { Visit.Reference: { } reference } record
+        && other.Record is { } second
+        && (string.Equals(reference, second.Visit.Reference, StringComparison.Ordinal) || KnownVisit.IsOneVisit(record, second));
 }

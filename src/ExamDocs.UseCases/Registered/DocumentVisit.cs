@@ -37,7 +37,11 @@ internal static class DocumentVisit
     /// </summary>
     private static string? WithdrawnSince(DocumentStatus document, IReadOnlyList<TouchingVisit> touching, RememberedRecords records)
     {
-        if (!document.IsCurrent || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own)
+        if (
+            !document.IsCurrent
+            || !DocumentStanding.Says(document)
+            || touching.FirstOrDefault(t => t.Visit.Visit == document.Visit)?.Visit is not { } own
+        )
             return null;
         var ended = document.EndedLines.Select(l => l.Item).ToHashSet(StringComparer.Ordinal);
         var usable = (document.Usable() ?? []).Select(u => u.Item).Where(i => !ended.Contains(i)).ToHashSet(StringComparer.Ordinal);

@@ -15,7 +15,12 @@ namespace ExamDocs.UseCases.Registered;
 /// <param name="today">The day on which it is looked at.</param>
 /// <param name="marks">The owner's marks in it, where they were looked for already; null to look for them when they are needed.</param>
 /// <param name="then">What of the register counts; null for all of it.</param>
-internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, OwnersMarks? marks = null, RegisterThen? then = null)
+internal sealed partial class ItemsOnRecord(
+    DocumentRegister register,
+    LocalDate today,
+    OwnersMarks? marks = null,
+    RegisterThen? then = null
+)
 {
     private readonly RegisterThen _then = then ?? new(register, null);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
@@ -172,7 +177,8 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) => [.. visits.SelectMany(EntriesOf)];
 
     /// <summary>
-    /// One for each id that a visit decided about, with the worst where it did so twice; also for an id that has no row of its own.
+    /// One for each id that a visit decided about, also for one that has no row of its own: what its last examination found, and of several
+    /// on that day the worst. An earlier withdrawal in the same record is known as any other is.
     /// </summary>
     private IReadOnlyList<ItemEntry> EntriesOf(TouchingVisit visit)
     {
@@ -182,7 +188,10 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         return _entries[visit.Visit.Visit] = [
             .. from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
             let row = record.Items.FirstOrDefault(i => string.Equals(i.Id, decided.Key, StringComparison.Ordinal))
-            let outcome = decided.MaxBy(o => OutcomeWords.Find(o.Outcome) ?? Outcome.Withdraw)!
+            let last = decided.Max(o => o.ExaminedOn)
+            let outcome = decided
+                .Where(o => o.ExaminedOn is null || o.ExaminedOn == last)
+                .MaxBy(o => OutcomeWords.Find(o.Outcome) ?? Outcome.Withdraw)!
             select new ItemEntry(visit.Visit, outcome, row ?? new Item { Id = decided.Key }, record) { HasRow = row is not null },
         ];
     }

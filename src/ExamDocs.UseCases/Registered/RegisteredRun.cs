@@ -103,7 +103,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         Prints.JobDone = () => steps.Next(Prints.Refused.Count);
         foreach (var n in decided.InOrder())
         {
-            var jobs = compose(Name(decided, n), EndedLines.Of(Register, decided.Numbers[n].Visit, _inputs[n].Visit!));
+            var jobs = compose(Name(decided, n), LaterFindings.Ended(Register, decided.Numbers[n].Visit, _inputs[n].Visit!));
             steps.Expect(jobs.Count - before[n]);
             if (await PrintAsync(jobs, cancellation) is { } failure)
                 return failure;

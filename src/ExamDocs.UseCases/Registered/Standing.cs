@@ -44,6 +44,9 @@ public sealed record FoundItem
     /// <summary>Since when, until when or why, in a sentence.</summary>
     public required Message Why { get; init; }
 
+    /// <summary>Only because a day has passed, or none is recorded; not by anything that came in since.</summary>
+    public bool IsByDate { get; init; }
+
     /// <summary>The last day on which it may be used by what is issued, inclusive; null unless it is in service.</summary>
     public LocalDate? UsableThrough { get; init; }
 

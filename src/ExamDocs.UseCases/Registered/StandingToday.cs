@@ -34,50 +34,39 @@ internal sealed class StandingToday
     public FoundItem With(IReadOnlyList<FoundItem> parts, IEnumerable<FoundItem> others)
     {
         var worst = Thing
-            .Known.Parts.Select(Of)
-            .OfType<(Standing Standing, Message Why)>()
+            .Known.Parts.Select(p => Stands.Of(p, _today))
+            .OfType<Stands>()
             // What is withdrawn and fitted to it is among the parts known; another thing that was withdrawn may have had the part's id.
             .Concat(
                 parts
                     .Where(p => p.Standing is Standing.Held or Standing.Overdue)
-                    .Select(p => (p.Standing, Why: (Message)$"{p.Id}, which is fitted to it: {p.Why}"))
+                    .Select(p => new Stands(p.Standing, $"{p.Id}, which is fitted to it: {p.Why}", p.IsByDate))
             )
             .Concat(
                 others
                     .Where(o => o.Standing is Standing.Withdrawn or Standing.Held)
-                    .Select(o => (Standing: Standing.Held, Why: (Message)$"{o.Id} has the same serial number: {o.Why}"))
+                    .Select(o => new Stands(Standing.Held, $"{o.Id} has the same serial number: {o.Why}", o.IsByDate))
             )
             .OrderBy(w => w.Standing)
+            .ThenBy(w => w.IsByDate)
             .FirstOrDefault();
-        return worst.Why is null || worst.Standing >= Alone.Standing
+        return
+            worst is null || worst.Standing > Alone.Standing || (worst.Standing == Alone.Standing && !(Alone.IsByDate && !worst.IsByDate))
             ? Alone
             : Alone with
             {
                 Standing = worst.Standing,
                 Why = worst.Why,
+                IsByDate = worst.IsByDate,
                 UsableThrough = null,
             };
-    }
-
-    private (Standing Standing, Message Why)? Of(PartElsewhere part)
-    {
-        var document = Message.AsIs(part.Document is null ? "" : $" ({part.Document})");
-        if (part.Outcome is Outcome.Withdraw)
-            return (Standing.Held, $"{part.Id}, which is fitted to it, is withdrawn{document}");
-        if (part.Outcome is Outcome.Undetermined)
-            return (Standing.Held, $"{part.Id}, which is fitted to it, is not determined{document}");
-        if (part.Until < _today)
-            return (Standing.Held, $"{part.Id}, which is fitted to it, was not to be used after {part.Until.Value}");
-        return part.NextBy < _today
-            ? (Standing.Overdue, $"{part.Id}, which is fitted to it, was due for its next examination by {part.NextBy.Value}")
-            : null;
     }
 
     private FoundItem Decided()
     {
         var (counting, history) = (Thing.Counting.ToList(), Thing.Entries.ToDictionary(e => e, Visit));
         var at = Math.Max(0, counting.FindIndex(e => e.Outcome.Codes is not [NotExamined]));
-        var (standing, why) = Of(counting[at], counting[..at], history[counting[at]]);
+        var (standing, why, isByDate) = Of(counting[at], counting[..at], history[counting[at]]);
         return new FoundItem
         {
             Id = Thing.Rows[0].Item.Id!,
@@ -87,6 +76,7 @@ internal sealed class StandingToday
             Item = Thing.Rows[0].Item,
             Standing = standing,
             Why = why,
+            IsByDate = isByDate,
             UsableThrough = standing is Standing.InService ? Through(counting[at].Outcome).Day : null,
             NextBy = counting[at].Outcome.NextBy,
             FallsDue = counting[at].Outcome is { NextBy: not null } outcome ? Through(outcome).Day : counting[at].Outcome.FallsDue,
@@ -97,44 +87,47 @@ internal sealed class StandingToday
     /// <param name="decided">The latest decision.</param>
     /// <param name="since">What was recorded since, without an examination.</param>
     /// <param name="visit">The visit of the decision.</param>
-    private (Standing Standing, Message Why) Of(ItemEntry decided, IReadOnlyList<ItemEntry> since, FoundVisit visit)
+    private Stands Of(ItemEntry decided, IReadOnlyList<ItemEntry> since, FoundVisit visit)
     {
         var outcome = decided.Outcome;
         if (decided.IsOf(Outcome.Withdraw))
             return Thing.Known.Withdrawals.Count > 0
-                ? (Standing.Withdrawn, (Message)$"withdrawn{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}")
-                : (Standing.Held, $"withdrawn{On(decided)}, released since, and not examined again");
+                ? new(Standing.Withdrawn, $"withdrawn{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}")
+                : new(Standing.Held, $"withdrawn{On(decided)}, released since, and not examined again");
         if (Thing.Known.Withdrawals.Count > 0)
-            return (Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Withdrawals)));
+            return new(
+                Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held,
+                Message.AsIs(string.Join("; ", Thing.Known.Withdrawals))
+            );
         if (since.FirstOrDefault(e => e.Item.Status is ItemStatus.Lost or ItemStatus.Destroyed) is { } gone)
-            return (
+            return new(
                 Standing.Withdrawn,
                 gone.Item.Status is ItemStatus.Lost ? (Message)$"recorded as lost{On(gone)}" : $"recorded as destroyed{On(gone)}"
             );
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
-            return (Standing.Held, $"not determined{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}");
+            return new(Standing.Held, $"not determined{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}");
         if (_documents.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.Item, decided)) is { } end)
-            return (Standing.Withdrawn, $"{end.Why}, since {end.On}");
+            return new(Standing.Withdrawn, $"{end.Why}, since {end.On}");
         if (outcome.Until < _today)
-            return (Standing.Withdrawn, $"not to be used after {outcome.Until.Value}");
+            return new(Standing.Withdrawn, $"not to be used after {outcome.Until.Value}", IsByDate: true);
         if (Thing.Known.Questions.Count > 0)
-            return (Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Questions)));
+            return new(Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Questions)));
         if (
             since.SelectMany(e => e.Record.Disposals.Where(d => IsItem(d.Item, e)).Select(d => (d.Action, Entry: e))).FirstOrDefault() is
             { Action: { } action } aside
         )
-            return (
+            return new(
                 Standing.Held,
                 action is DisposalAction.Quarantined ? (Message)$"put in quarantine{On(aside.Entry)}" : $"sent for repair{On(aside.Entry)}"
             );
         if (outcome.NextBy is not { } next)
-            return (Standing.Held, $"no next examination is recorded{On(decided)}");
+            return new(Standing.Held, $"no next examination is recorded{On(decided)}", IsByDate: true);
         if (next < _today)
-            return (Standing.Overdue, $"the next examination was due by {next}");
+            return new(Standing.Overdue, $"the next examination was due by {next}", IsByDate: true);
         if (!visit.Documents.Any(d => d is { IsCurrent: true, Kind: "report" }))
-            return (Standing.NotIssued, $"found {Word(outcome)}{On(decided)}, and no current report says so");
+            return new(Standing.NotIssued, $"found {Word(outcome)}{On(decided)}, and no current report says so");
         var (through, because) = Through(outcome);
-        return (Standing.InService, $"{Word(outcome)}{On(decided)}, until {through}{because}");
+        return new(Standing.InService, $"{Word(outcome)}{On(decided)}, until {through}{because}");
     }
 
     /// <summary>

@@ -12,20 +12,16 @@ internal static class RegisterQuestions
         Bytes = "bytes",
         State = "state";
 
+    /// <summary>The most items that are named.</summary>
+    private const int Most = 10;
+
     /// <param name="number">The number that the file gives; null where it gives none.</param>
     /// <param name="pdf">The whole file.</param>
-    /// <param name="register">Gives what the register knows of a number, or null for one that it never gave out; null where no register is
-    /// asked.</param>
+    /// <param name="asked">The register.</param>
     /// <param name="issuedBy">Identity of the register that gave out the number, by the file; null where it names none.</param>
-    /// <param name="identity">Identity of the register asked.</param>
-    public static IEnumerable<Statement> Ask(
-        string? number,
-        byte[] pdf,
-        Func<string, DocumentStatus?>? register,
-        string? issuedBy = null,
-        string? identity = null
-    )
+    public static IEnumerable<Statement> Ask(string? number, byte[] pdf, AskedRegister asked, string? issuedBy = null)
     {
+        var (register, identity, against) = asked;
         if (register is null)
             return
             [
@@ -52,14 +48,18 @@ internal static class RegisterQuestions
                         + $"asked ({identity[..8]}): ask that one"
                 ),
             ];
-        return known is not null ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
+        return known is not null ? Of(known, pdf, against) : [Statement.Fails(Register, $"the register has given out no number {number}")];
     }
 
     private static bool IsAsIssued(DocumentStatus? known, byte[] pdf) =>
         known is { State: DocumentState.Issued }
         && string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal);
 
-    private static IEnumerable<Statement> Of(DocumentStatus known, byte[] pdf)
+    private static IEnumerable<Statement> Of(
+        DocumentStatus known,
+        byte[] pdf,
+        Func<DocumentStatus, IEnumerable<(string Item, Message Why)>>? against
+    )
     {
         yield return Statement.Holds(Register, $"the register knows {known.Number}");
         if (known is { State: DocumentState.Pending } or { Sha256: null, State: DocumentState.Issued })
@@ -74,13 +74,15 @@ internal static class RegisterQuestions
             yield return string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal)
                 ? Statement.Holds(Bytes, $"every byte is as it was issued")
                 : Statement.Fails(Bytes, $"the file is not the one that was issued as {known.Number}: it was altered or damaged since");
-            yield return End(known);
+            yield return End(known, [.. against?.Invoke(known) ?? []]);
         }
     }
 
     private static Message By(IReadOnlyList<string> numbers) => numbers.Count > 0 ? $" by {string.Join(", ", numbers)}" : Message.None;
 
-    private static Statement End(DocumentStatus known) =>
+    private static Message Named((string Item, Message Why) against) => $"{against.Item}: {against.Why}";
+
+    private static Statement End(DocumentStatus known, IReadOnlyList<(string Item, Message Why)> against) =>
         known.Ended switch
         {
             DocumentEnd.Replaced => Statement.Fails(
@@ -97,6 +99,20 @@ internal static class RegisterQuestions
                 $"{known.Number} no longer holds for {string.Join(", ", known.EndedLines.Select(l => l.Item))}: "
                     + $"{EndedWords.Of(known)}; for the other items it still does"
             ),
+            _ when against.Count > 0 => Statement.Fails(
+                State,
+                $"by what the register knows now it does not hold for {Message.Join("; ", against.Take(Most).Select(Named))}"
+            ),
             _ => Statement.Holds(State, $"it is current: neither replaced nor withdrawn, and nothing of it has ended"),
         };
 }
+
+/// <summary>How a register is asked about documents.</summary>
+/// <param name="Find">Gives what it knows of a number, or null for one that it never gave out; null where no register is asked.</param>
+/// <param name="Identity">Its identity.</param>
+/// <param name="Against">Gives the items of a current document that may not be used as it says, with the reason.</param>
+internal sealed record AskedRegister(
+    Func<string, DocumentStatus?>? Find,
+    string? Identity,
+    Func<DocumentStatus, IEnumerable<(string Item, Message Why)>>? Against
+);

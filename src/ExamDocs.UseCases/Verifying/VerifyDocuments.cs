@@ -21,11 +21,13 @@ public static class VerifyDocuments
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = request.RegisterPath is { } path ? DocumentRegister.OpenToRead(path) : null;
+        var standing = register is null ? null : new DocumentStanding(register, request.Now.InUtc().Date);
         return await RunAsync(
             request,
             register is null ? null : number => DocumentVisit.Require(register, register.Find(number)),
             cancellation,
-            register?.Identity
+            register?.Identity,
+            standing is null ? null : standing.Against
         );
     }
 
@@ -33,7 +35,8 @@ public static class VerifyDocuments
         VerifyRequest request,
         Func<string, DocumentStatus?>? register,
         CancellationToken cancellation,
-        string? identity = null
+        string? identity = null,
+        Func<DocumentStatus, IEnumerable<(string Item, Message Why)>>? against = null
     )
     {
         await using var reprint = new Reprint(request.Browser);
@@ -53,8 +56,7 @@ public static class VerifyDocuments
                         file,
                         await File.ReadAllBytesAsync(file, cancellation),
                         request,
-                        register,
-                        identity,
+                        new AskedRegister(register, identity, against),
                         reprint,
                         cancellation
                     )
@@ -67,8 +69,7 @@ public static class VerifyDocuments
         string file,
         byte[] pdf,
         VerifyRequest request,
-        Func<string, DocumentStatus?>? register,
-        string? identity,
+        AskedRegister register,
         Reprint reprint,
         CancellationToken cancellation
     )
@@ -77,7 +78,7 @@ public static class VerifyDocuments
         var data = contents is null ? Statement.Fails("data", said) : Statement.Holds("data", said);
         List<Statement> registered =
         [
-            .. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity),
+            .. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity),
         ];
         var (signature, vouches) = SignatureQuestion.Ask(pdf, contents, request.Trust, request.Now);
         var isRegistered = registered.Exists(s => s is { Question: "bytes", Answer: Answer.Holds });

@@ -110,7 +110,7 @@ internal sealed class JobSession : IAsyncDisposable
         var part = claimed.Part;
         var place = stored.Order[JobStages.Printed(part.Stage).Visit];
         var (input, composition) = Named(place);
-        var ended = EndedLines.Of(_run.Register, stored.Visits[place], input.Visit!);
+        var ended = LaterFindings.Ended(_run.Register, stored.Visits[place], input.Visit!);
         var (prints, stage) = (_run.Prints, JobStages.Printed(part.Stage).Stage);
         if (stage is PrintStage.DueLabels && _knows.Add(part.Stage))
             prints.Know(JobRefusal.Read(_work.RefusedBefore(part.Job, part.Stage)));

@@ -85,6 +85,7 @@ public sealed class RecordSlicesTests
             Withdrawals = [Withdrawal("A"), Withdrawal("B"), Withdrawal("D")],
             Fittings = [new PastFitting("B", "A", default, FittingWord.WasOn), new PastFitting("Z", "D", default, FittingWord.StillOn)],
             Renewals = [Renewal("A", null, "C")],
+            Quarantines = [new Disposal { Item = "B" }, new Disposal { Item = "D" }],
             LeftOut = ["L"],
         };
         var record = Record(new Item { Id = "A" }, new Item { Id = "B" }, new Item { Id = "C" }, new Item { Id = "D" });
@@ -92,6 +93,7 @@ public sealed class RecordSlicesTests
         Assert.Equal("A B C", Ids(slice));
         Assert.Equal(["A", "B"], slice.History.Withdrawals.Select(w => w.ItemId));
         Assert.Equal("B", Assert.Single(slice.History.Fittings).Part);
+        Assert.Equal("B", Assert.Single(slice.History.Quarantines).Item);
         Assert.Equal(["L"], slice.History.LeftOut);
         var other = new RecordSlices(record, [], history).Of(["D"]);
         Assert.Equal("Z", Assert.Single(other.History.Fittings).Part);

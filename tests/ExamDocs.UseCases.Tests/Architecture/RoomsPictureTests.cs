@@ -66,8 +66,9 @@ public sealed class RoomsPictureTests
 
     /// <summary>The folders that a folder uses, without those that it reaches over another too.</summary>
     private static IEnumerable<string> Drawable(Dictionary<string, string[]> uses, string folder) =>
-        uses[folder].Where(to => !uses[folder].Any(over => over != to && Reaches(uses, over, to)));
+        uses[folder].Where(to => !uses[folder].Any(over => over != to && Reaches(uses, over, to, [])));
 
-    private static bool Reaches(Dictionary<string, string[]> uses, string from, string to) =>
-        uses[from].Any(next => next == to || Reaches(uses, next, to));
+    /// <summary>A circle is drawn as it is: that there is none is the business of another test.</summary>
+    private static bool Reaches(Dictionary<string, string[]> uses, string from, string to, HashSet<string> over) =>
+        over.Add(from) && uses[from].Any(next => next == to || Reaches(uses, next, to, over));
 }

@@ -67,6 +67,15 @@ public sealed class DocumentFileTests
                     }
                 ),
             ],
+            Quarantines =
+            [
+                new Disposal
+                {
+                    Item = "HB-1",
+                    Action = DisposalAction.Quarantined,
+                    On = new LocalDate(2025, 3, 5),
+                },
+            ],
             Fittings = [new PastFitting("P", "HB-1", new LocalDate(2025, 3, 4), FittingWord.TakenOff)],
             Parts = [new PartElsewhere("P3", "HB-1", Outcome.Fit) { NextBy = new LocalDate(2025, 9, 4), PartNumber = "SP-1" }],
             Wholes = [new WholeElsewhere("HB-9", "P3", [new MakersLimits { Maker = "Fenwright", PermittedParts = ["SP-2"] }])],

@@ -72,7 +72,7 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         using var visits = new Visits();
         var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
         var other = Visit("V-1", "2026-06-12", withdraw: true);
-        other["visit"]!["employer"]!["name"] = "Quite Another Tree Care";
+        (other["visit"]!["employer"]!["name"], other["visit"]!["hiredFrom"]!["name"]) = ("Quite Another Tree Care", "Other Hire Ltd");
         (other.Item(Item)["serial"], other.Item(Item)["maker"]) = ("QX-7001", "Otherwise Works");
         foreach (var limits in other["limits"]!.AsArray())
             limits!["maker"] = "Otherwise Works";

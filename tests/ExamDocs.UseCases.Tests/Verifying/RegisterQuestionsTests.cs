@@ -61,7 +61,7 @@ public sealed class RegisterQuestionsTests
     public void Under_the_same_register_other_bytes_are_not_valid(string? bytes, string? fault)
     {
         var said = RegisterQuestions
-            .Ask(Issued.Number, bytes is null ? Pdf : Encoding.UTF8.GetBytes(bytes), _ => Issued, Here, Here)
+            .Ask(Issued.Number, bytes is null ? Pdf : Encoding.UTF8.GetBytes(bytes), new(_ => Issued, Here, null), Here)
             .ToList();
         Assert.Equal(fault is null, !said.Exists(s => s.Answer is Answer.Fails));
         Assert.True(fault is null || said.Exists(s => s.Text.Text.Contains(fault, StringComparison.Ordinal)));
@@ -71,24 +71,31 @@ public sealed class RegisterQuestionsTests
     public void A_number_that_another_register_gave_out_cannot_be_told_here()
     {
         var other = Encoding.UTF8.GetBytes("%PDF-1.7 of another register");
-        var said = Assert.Single(RegisterQuestions.Ask(Issued.Number, other, _ => Issued, There, Here));
+        var said = Assert.Single(RegisterQuestions.Ask(Issued.Number, other, new(_ => Issued, Here, null), There));
         Assert.Equal(Answer.NotChecked, said.Answer);
         Assert.Contains("another register (bbbbbbbb)", said.Text.Text, StringComparison.Ordinal);
-        Assert.Equal(Answer.NotChecked, Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, _ => null, There, Here)).Answer);
-        Assert.Equal(Answer.Fails, Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, _ => null, Here, Here)).Answer);
+        Assert.Equal(
+            Answer.NotChecked,
+            Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, new(_ => null, Here, null), There)).Answer
+        );
+        Assert.Equal(Answer.Fails, Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, new(_ => null, Here, null), Here)).Answer);
     }
 
     [Fact]
     public void One_that_was_taken_in_from_another_register_is_known_here()
     {
         var merged = Issued with { Origin = There };
-        Assert.DoesNotContain(RegisterQuestions.Ask(merged.Number, Pdf, _ => merged, There, Here), s => s.Answer is not Answer.Holds);
-        Assert.Contains(RegisterQuestions.Ask(merged.Number, Encoding.UTF8.GetBytes("other bytes"), _ => merged, There, Here), s =>
-            s.Answer is Answer.Fails
+        Assert.DoesNotContain(RegisterQuestions.Ask(merged.Number, Pdf, new(_ => merged, Here, null), There), s =>
+            s.Answer is not Answer.Holds
+        );
+        Assert.Contains(
+            RegisterQuestions.Ask(merged.Number, Encoding.UTF8.GetBytes("other bytes"), new(_ => merged, Here, null), There),
+            s => s.Answer is Answer.Fails
         );
     }
 
-    private static List<Statement> Ask(DocumentStatus known) => [.. RegisterQuestions.Ask(known.Number, Pdf, _ => known, Here, Here)];
+    private static List<Statement> Ask(DocumentStatus known) =>
+        [.. RegisterQuestions.Ask(known.Number, Pdf, new(_ => known, Here, null), Here)];
 
     private static string Fault(List<Statement> said) => Assert.Single(said, s => s.Answer is Answer.Fails).Text.Text;
 }

@@ -1,3 +1,5 @@
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
@@ -39,5 +41,13 @@ public sealed class UntouchedTests(ExampleIssued example)
             )
         );
         Assert.All(verified, v => Assert.Contains(v.Statements, s => s is { Question: "print", Answer: Answer.Holds }));
+    }
+
+    /// <summary>One record has its withdrawal, its release and a later examination: the last one counts.</summary>
+    [Fact]
+    public void An_item_released_and_examined_again_in_one_record_is_in_service()
+    {
+        var register = Path.Combine(Path.GetDirectoryName(example.Folder)!, "register.db");
+        Assert.Equal(Standing.InService, Assert.Single(FindItems.ByMarking(register, "ADJ-01", new(2026, 5, 13))).Standing);
     }
 }

@@ -238,7 +238,9 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         for (var at = 0; at < pdf.Length; at++)
         {
             pdf[at] ^= (byte)(1 << (at % 8));
-            Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Fails });
+            Assert.Contains(RegisterQuestions.Ask(number, pdf, new(_ => known, null, null)), s =>
+                s is { Question: "bytes", Answer: Answer.Fails }
+            );
             if (at % 7919 == 0)
                 Assert.False(
                     (
@@ -248,7 +250,9 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
                 );
             pdf[at] ^= (byte)(1 << (at % 8));
         }
-        Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Holds });
+        Assert.Contains(RegisterQuestions.Ask(number, pdf, new(_ => known, null, null)), s =>
+            s is { Question: "bytes", Answer: Answer.Holds }
+        );
     }
 
     private static async Task<VerifiedFile> AgainstAsync(string? register, string file) =>

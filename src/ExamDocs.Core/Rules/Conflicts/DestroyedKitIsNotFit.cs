@@ -13,7 +13,7 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
                 Severity.Error,
                 "What is lost, quarantined or not presented is not concluded fit",
                 "Nobody can examine what was not there.",
-                $"Correct the status or the disposal, or the examination.",
+                $"Correct the status or the disposal, or the examination. A quarantine ends with a release.",
                 "common practice, no source"
             )
         ) => Forbid(e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e), "/conclusion", e => How(e)!);
@@ -27,7 +27,10 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
             ItemStatus.NotPresented => $"the conclusion is fit, but the item is recorded as not presented",
             _ => e.Context.Disposals.Of(e.ItemId).Any(d => StillHolds(d.Row, e))
                 ? (Message)$"the conclusion is fit, but the item is recorded as quarantined or sent for repair"
-                : null,
+            : Before(e).FirstOrDefault() is { } before
+                ? (Message)
+                    $"the conclusion is fit, but an earlier record put the item in quarantine on {before.On}, and no release is recorded"
+            : null,
         };
 
     /// <summary>
@@ -38,6 +41,12 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
         disposal.Action is null
         || (disposal.Action is not DisposalAction.Destroyed && (disposal.On is null || disposal.On >= e.On))
         || (disposal.Action is DisposalAction.Quarantined && !IsReleased(disposal, e));
+
+    /// <summary>Quarantines in other records, which none of this record ends.</summary>
+    private static IEnumerable<Disposal> Before(ExaminationCase e) =>
+        e.Context.History.Quarantines.Where(q =>
+            string.Equals(q.Item, e.ItemId, StringComparison.Ordinal) && !(q.On > e.On) && !IsReleased(q, e)
+        );
 
     private static bool IsReleased(Disposal disposal, ExaminationCase e) =>
         e.Item is { } item && item.Releases.Any(r => r.Row.On >= disposal.On);

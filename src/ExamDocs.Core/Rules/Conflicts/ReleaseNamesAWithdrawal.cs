@@ -32,14 +32,16 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
                 .Take(1)
         );
 
-    /// <summary>True where the release ends a quarantine that this record has: then it needs no withdrawal to name.</summary>
+    /// <summary>True where the release ends a quarantine of this record or an earlier one: then it needs no withdrawal to name.</summary>
     private static bool IsOfQuarantine(RowCase<Release> release, ItemCase item) =>
         release.Row.Document is null
-        && item.Disposals.Any(d =>
-            d.Row.Action is DisposalAction.Quarantined
-            && d.Row.On <= release.Row.On
-            && (release.Row.WithdrawnOn is null || release.Row.WithdrawnOn == d.Row.On)
-        );
+        && item.Disposals.Select(d => d.Row)
+            .Concat(item.Context.History.Quarantines.Where(q => string.Equals(q.Item, item.Item.Id, StringComparison.Ordinal)))
+            .Any(d =>
+                d.Action is DisposalAction.Quarantined
+                && d.On <= release.Row.On
+                && (release.Row.WithdrawnOn is null || release.Row.WithdrawnOn == d.On)
+            );
 
     private static string Member(Release release) =>
         release switch

@@ -47,7 +47,7 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
     private static bool IsDisguised(string text)
     {
         var letters = text.Where(char.IsLetter).ToList();
-        return letters.Count > 0 && letters.TrueForAll(LookLatin.Contains);
+        return letters.Count > 0 && letters.TrueForAll(LookAlike.LooksLatin);
     }
 
     /// <summary>A character that can be taken for another, or for none; null where all are as they look.</summary>
@@ -70,14 +70,15 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
         return null;
     }
 
-    /// <summary>Greek and Cyrillic letters that look like Latin ones in print.</summary>
-    private static readonly HashSet<char> LookLatin = [.. LookAlike.Capitals, .. "οаеорсухѕіј"];
-
-    /// <summary>Latin, Greek and Cyrillic letters are mistaken for each other; all other letters count as one alphabet.</summary>
+    /// <summary>
+    /// Latin, Greek and Cyrillic letters are mistaken for each other; all other letters count as one alphabet, and rare Latin ones with
+    /// them: no keyboard of Europe has those that are not a letter of ASCII with a mark.
+    /// </summary>
     private static char Alphabet(Rune rune) =>
         rune.Value switch
         {
-            < 0x0250 or >= 0x1E00 and < 0x1F00 => 'L',
+            < 0x0180 => 'L',
+            < 0x0250 or >= 0x1E00 and < 0x1F00 when char.IsAscii(Folded.Apart(rune.ToString())[0]) => 'L',
             >= 0x0370 and < 0x0400 or >= 0x1F00 and < 0x2000 => 'G',
             >= 0x0400 and < 0x0530 => 'C',
             _ => 'O',

@@ -1,0 +1,64 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Register;
+using ExamDocs.Register.Model;
+using ExamDocs.Templates;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>
+/// Holds what a current document says may be used against what its register knows of the items today, as a search would show it. Most of
+/// what ends a document is stored with it; this also finds what came in before the document did, what was only put aside, and items that
+/// may be the same under another marking.
+/// </summary>
+/// <param name="register">The register.</param>
+/// <param name="today">The day on which it is looked at.</param>
+internal sealed class DocumentStanding(DocumentRegister register, LocalDate today)
+{
+    private readonly ItemsOnRecord _items = new(register, today) { WithoutObservations = true };
+
+    private static readonly string[] SayMayBeUsed =
+    [
+        DocumentTypes.Report.Kind,
+        DocumentTypes.Certificate.Kind,
+        DocumentTypes.DueLabel.Kind,
+    ];
+
+    /// <summary>Whether documents of a kind say that something may be used.</summary>
+    public static bool Says(DocumentStatus document) => SayMayBeUsed.Contains(document.Kind, StringComparer.Ordinal);
+
+    /// <summary>Items of a current document that may not be used as it says, each with the reason; that a day has passed is none.</summary>
+    public IEnumerable<(string Item, Message Why)> Against(DocumentStatus document) =>
+        document is { IsCurrent: true, Visit: { } visit } && Says(document)
+            ? from item in Usable(document)
+            let why = Why(visit, item)
+            where why is not null
+            select (item, why)
+            : [];
+
+    /// <summary>Why a visit's saying that an item may be used is not borne out by what is known today; null where it is.</summary>
+    public Message? Why(int visit, string item)
+    {
+        if (_items.Of(visit, item) is not { } found)
+            return null;
+        return found.Shown is { Standing: Standing.Withdrawn or Standing.Held, IsByDate: false } ? found.Shown.Why
+            : found.Correction is { } later && IsStricter(later, found.Own)
+                ? (Message)$"a later version of its record gives it {later.Outcome.Outcome}{Until(later.Outcome)}"
+            : null;
+    }
+
+    private static IEnumerable<string> Usable(DocumentStatus document)
+    {
+        var ended = document.EndedLines.Select(l => l.Item).ToHashSet(StringComparer.Ordinal);
+        return (document.Usable()?.Select(u => u.Item) ?? document.Items).Where(i => !ended.Contains(i));
+    }
+
+    private static bool IsStricter(ItemEntry later, ItemEntry own) =>
+        later.Badness > own.Badness
+        || (later.Outcome.Until ?? LocalDate.MaxIsoValue) < (own.Outcome.Until ?? LocalDate.MaxIsoValue)
+        || (later.Outcome.NextBy ?? LocalDate.MaxIsoValue) < (own.Outcome.NextBy ?? LocalDate.MaxIsoValue);
+
+    private static Message Until(RememberedOutcome outcome) =>
+        new[] { outcome.Until, outcome.NextBy }.Min() is { } day ? $", until {day} at the latest" : Message.None;
+}

@@ -1,0 +1,63 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using ExamDocs.Register;
+using ExamDocs.Register.Model;
+using ExamDocs.UseCases.Issuing;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>
+/// What visits of the same day or a later one found against items of a visit that is only issued now. Such a visit may have come into the
+/// register first; then it could end nothing of this one.
+/// </summary>
+internal static class LaterFindings
+{
+    /// <summary>What other visits ended of a visit, whichever came into the register first.</summary>
+    /// <inheritdoc cref="Of"/>
+    public static EndedLines Ended(DocumentRegister register, int number, DeterminedVisit visit) =>
+        EndedLines.Of(register, number, visit, Of(register, number, visit));
+
+    /// <param name="register">The register.</param>
+    /// <param name="number">The visit's number in it.</param>
+    /// <param name="visit">The visit.</param>
+    /// <returns>Ids of items that it may not say may be used.</returns>
+    /// <exception cref="RegisterAlteredException">What is stored differs from the log.</exception>
+    private static IEnumerable<string> Of(DocumentRegister register, int number, DeterminedVisit visit)
+    {
+        if (register.Visits.Latest == 1)
+            return [];
+        var records = new RememberedRecords(register) { WithoutObservations = true };
+        var day = visit.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue;
+        var named = register
+            .Visits.AsLogged(records.Read)
+            .Touching(visit.Recorded)
+            .Where(t => t.Visit.Visit != number && t.Outcomes.Select(o => o.ExaminedOn).Append(t.Visit.ExaminedOn).Max() >= day)
+            .SelectMany(t => Against(t, records.Of(t.Visit.Visit)))
+            .ToHashSet(StringComparer.Ordinal);
+        if (named.Count == 0)
+            return [];
+        var standing = new DocumentStanding(register, visit.AsOf);
+        return visit
+            .Items.Where(i => i is { Outcome: Outcome.Fit or Outcome.FitUntil, Item.Id: not null })
+            .Where(i => Keys(i.Item.Id).Concat(Keys(i.Item.Serial)).Any(named.Contains))
+            .Select(i => i.Item.Id!)
+            .Where(id => standing.Why(number, id) is not null);
+    }
+
+    /// <summary>Keys of the items that a visit found something against, and of what they are fitted to.</summary>
+    private static IEnumerable<string> Against(TouchingVisit visit, ExaminationRecord record)
+    {
+        var ids = visit
+            .Outcomes.Where(o => OutcomeWords.Find(o.Outcome) is not (Outcome.Fit or Outcome.FitUntil) && o.Codes is not ["U0"])
+            .Select(o => o.Item)
+            .Concat(record.Disposals.Select(d => d.Item))
+            .Concat(record.Items.Where(i => i.Status is ItemStatus.Lost or ItemStatus.Destroyed).Select(i => i.Id))
+            .ToHashSet(StringComparer.Ordinal);
+        return ids.SelectMany(Keys)
+            .Concat(record.Items.Where(i => ids.Contains(i.Id)).SelectMany(i => Keys(i.Serial).Concat(Keys(i.FittedTo))));
+    }
+
+    private static IEnumerable<string> Keys(string? text) => Folded.Keys(text);
+}
