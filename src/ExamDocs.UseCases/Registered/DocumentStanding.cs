@@ -30,23 +30,20 @@ internal sealed class DocumentStanding(DocumentRegister register, LocalDate toda
 
     /// <summary>Items of a current document that may not be used as it says, each with the reason; that a day has passed is none.</summary>
     public IEnumerable<(string Item, Message Why)> Against(DocumentStatus document) =>
-        document is { IsCurrent: true, Visit: { } visit } && Says(document)
-            ? from item in Usable(document)
-            let why = Why(visit, item)
-            where why is not null
-            select (item, why)
-            : [];
+        document is { IsCurrent: true, Visit: { } visit } && Says(document) ? Against(visit, [.. Usable(document)]) : [];
 
-    /// <summary>Why a visit's saying that an item may be used is not borne out by what is known today; null where it is.</summary>
-    public Message? Why(int visit, string item)
-    {
-        if (_items.Of(visit, item) is not { } found)
-            return null;
-        return found.Shown is { Standing: Standing.Withdrawn or Standing.Held, IsByDate: false } ? found.Shown.Why
-            : found.Correction is { } later && IsStricter(later, found.Own)
-                ? (Message)$"a later version of its record gives it {later.Outcome.Outcome}{Until(later.Outcome)}"
-            : null;
-    }
+    /// <summary>Items that a visit says may be used, and that may not be by what is known today; each with the reason.</summary>
+    public IEnumerable<(string Item, Message Why)> Against(int visit, IReadOnlyCollection<string> items) =>
+        from found in items.Count == 0 ? [] : _items.Of(visit, items)
+        let why = found switch
+        {
+            { Shown: { Standing: Standing.Withdrawn or Standing.Held, IsByDate: false } shown } => shown.Why,
+            { Correction: { } later } when IsStricter(later, found.Own) => (Message)
+                $"a later version of its record gives it {later.Outcome.Outcome}{Until(later.Outcome)}",
+            _ => null,
+        }
+        where why is not null
+        select (found.Own.Item.Id!, why);
 
     private static IEnumerable<string> Usable(DocumentStatus document)
     {

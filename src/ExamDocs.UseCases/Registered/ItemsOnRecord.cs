@@ -160,12 +160,10 @@ internal sealed partial class ItemsOnRecord(
         return [.. visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }
 
-    private IReadOnlyList<TouchingVisit> Touching(string? id, string? serial) =>
-        [
-            .. Logged
-                .Touching(new ExaminationRecord { Items = [new Item { Id = id, Serial = serial }] })
-                .Where(v => _then.Knew(v.Visit.Visit)),
-        ];
+    private IReadOnlyList<TouchingVisit> Touching(string? id, string? serial) => Touching([new Item { Id = id, Serial = serial }]);
+
+    private IReadOnlyList<TouchingVisit> Touching(IReadOnlyList<Item> items) =>
+        [.. Logged.Touching(new ExaminationRecord { Items = items }).Where(v => _then.Knew(v.Visit.Visit))];
 
     private ExaminationRecord FilledIn(int visit)
     {

@@ -38,12 +38,11 @@ internal static class LaterFindings
             .ToHashSet(StringComparer.Ordinal);
         if (named.Count == 0)
             return [];
-        var standing = new DocumentStanding(register, visit.AsOf);
-        return visit
+        var asked = visit
             .Items.Where(i => i is { Outcome: Outcome.Fit or Outcome.FitUntil, Item.Id: not null })
             .Where(i => Keys(i.Item.Id).Concat(Keys(i.Item.Serial)).Any(named.Contains))
-            .Select(i => i.Item.Id!)
-            .Where(id => standing.Why(number, id) is not null);
+            .Select(i => i.Item.Id!);
+        return new DocumentStanding(register, visit.AsOf).Against(number, [.. asked]).Select(a => a.Item);
     }
 
     /// <summary>Keys of the items that a visit found something against, and of what they are fitted to.</summary>
