@@ -58,6 +58,8 @@ public sealed class RestoreDrillTests : Workplace
             {
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,
+                // Another test may be in a folder of its own just now, which is soon gone.
+                WorkingDirectory = AppContext.BaseDirectory,
             };
             start.Environment["EXAMDOCS"] = Path.Combine(AppContext.BaseDirectory, "ExamDocs.Cli");
             start.Environment["PATH"] = $"{Server.Programs}:{Environment.GetEnvironmentVariable("PATH")}";
