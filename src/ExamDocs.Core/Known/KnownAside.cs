@@ -55,5 +55,7 @@ internal static class KnownAside
         KnownEntry.LatestOf([.. entries.Where(e => e.Day <= day)]).Outcome is { Outcome: Outcome.Withdraw };
 
     private static bool IsReplaced(KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
-        entries.Any(later => later.Visit.Number > entry.Visit.Number && KnownVisit.IsOneVisit(later.Visit.Record, entry.Visit.Record));
+        entries.Any(later =>
+            !later.IsNameAlone && later.Visit.Number > entry.Visit.Number && KnownVisit.IsOneVisit(later.Visit.Record, entry.Visit.Record)
+        );
 }

@@ -74,7 +74,8 @@ internal sealed class Deciding
         found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
-        found.Codes.UnionWith(found.Asked || isDouble || _things.HasBadAnswer(row) ? ["U3"] : []);
+        var isAside = row.Kit.Examination?.Text("conclusion") == "fit" && _things.IsQuarantined(row, _sheets, _own);
+        found.Codes.UnionWith(found.Asked || isDouble || isAside || _things.HasBadAnswer(row) ? ["U3"] : []);
         return found;
     }
 
@@ -165,7 +166,13 @@ internal sealed class Deciding
         ];
         var until = latest.Select(row => row.Said!.Until).Concat(below.Select(p => p.Until)).Min();
         var next = latest.Select(row => row.Said!.Next).Concat(below.Select(p => p.Next)).Min();
-        var isUnsettled = rows.Count > 0 && (latest.Count == 0 || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw"));
+        var isUnsettled =
+            rows.Count > 0
+            && (
+                _things.Since(part, latest, _sheets, _own)
+                || latest.Count == 0
+                || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw")
+            );
         return new PartState(
             rows,
             below.Exists(p => p.IsBad),

@@ -8,6 +8,7 @@ public sealed class StoriesHoldTests
     private static readonly Dictionary<string, Story> Told = IdentityStories
         .All.Concat(AssemblyStories.All)
         .Concat(EndingStories.All)
+        .Concat(AsideStories.All)
         .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     public static TheoryData<string> Names => [.. Told.Keys];

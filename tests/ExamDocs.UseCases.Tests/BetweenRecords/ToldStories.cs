@@ -24,6 +24,7 @@ public sealed class ToldStories : IDisposable
     internal static readonly IReadOnlyDictionary<string, Story> All = IdentityStories
         .All.Concat(AssemblyStories.All)
         .Concat(EndingStories.All)
+        .Concat(AsideStories.All)
         .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-");
