@@ -44,7 +44,7 @@ public static class OutcomeRules
     private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at))
         .ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
 
-    /// <summary>Rules in words, to stand within a sentence; a code that no rule has stands for itself.</summary>
+    /// <summary>Titles of rules, to be used within a sentence; a code without a rule is given as it is.</summary>
     /// <param name="codes">For example W1.</param>
     public static Message InWords(IEnumerable<string> codes) => Message.Join("; ", codes.Select(InWords));
 

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Known;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
@@ -111,7 +112,7 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
             var isFollowed = Folded
                 .Keys(reference)
                 .SelectMany(key => places[key])
-                .Any(later => later > at && IsVersion(visits[later].Record.Visit, visit.Record.Visit));
+                .Any(later => later > at && KnownVisit.IsOneVisit(visits[later].Record, visit.Record));
             // Only what was stored since the same record was can be a later version than that.
             var like = remembered
                 .SinceRecord(sha256)
@@ -137,8 +138,6 @@ internal sealed class VisitStore(RegisterDatabase database, LogRows log, Remembe
         }
         return numbers;
     }
-
-    private static bool IsVersion(Core.Records.Visit one, Core.Records.Visit other) => IsVersion(one.Reference, one.Employer?.Name, other);
 
     private static bool IsVersion(string? reference, string? employer, Core.Records.Visit visit) =>
         Folded.Same(reference, visit.Reference) && FirmName.MayBeSame(employer, visit.Employer?.Name);

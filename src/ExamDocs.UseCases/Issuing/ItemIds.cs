@@ -5,7 +5,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// <summary>Ids of items in documents of several versions of one record, which may spell them otherwise.</summary>
 internal static class ItemIds
 {
-    /// <summary>To look an id up by; a thing without an id stands under the empty one among the documents.</summary>
+    /// <summary>The keys to look an id up by; for a thing without an id the empty one, as in documents.</summary>
     public static IReadOnlyList<string> Keys(string? id) => Folded.Keys(id) is { Count: > 0 } keys ? keys : [id ?? ""];
 
     /// <summary>Whether both are one id, or both are none.</summary>

@@ -28,11 +28,12 @@ internal sealed class DocumentStanding(DocumentRegister register, LocalDate toda
     /// <summary>Whether documents of a kind say that something may be used.</summary>
     public static bool Says(DocumentStatus document) => SayMayBeUsed.Contains(document.Kind, StringComparer.Ordinal);
 
-    /// <summary>Items of a current document that may not be used as it says, each with the reason; that a day has passed is none.</summary>
+    /// <summary>Items that a current document says may be used, and that may not be, each with the reason.</summary>
     public IEnumerable<(string Item, Message Why)> Against(DocumentStatus document) =>
         document is { IsCurrent: true, Visit: { } visit } && Says(document) ? Against(visit, [.. Usable(document)]) : [];
 
-    /// <summary>Items that a visit says may be used, and that may not be by what is known today; each with the reason.</summary>
+    /// <summary>Items that a visit says may be used, and that may not be by what is known today, each with the reason.</summary>
+    /// <remarks>That a day has passed is no reason: the visit itself gave the day.</remarks>
     public IEnumerable<(string Item, Message Why)> Against(int visit, IReadOnlyCollection<string> items) =>
         from found in items.Count == 0 ? [] : _items.Of(visit, items)
         let why = found switch

@@ -107,7 +107,7 @@ public sealed class ReasonTextTests
         );
     }
 
-    /// <summary>Whoever reads a report need not know what the codes of reasons mean; one of a later version stands for itself.</summary>
+    /// <summary>A reader need not know the codes. A code of a later version, which has no title here, is printed as it is.</summary>
     [Fact]
     public void Rules_are_said_in_words_in_each_language()
     {

@@ -14,8 +14,8 @@ public sealed class MarkedLettersTests
     [InlineData("\u0131p-1", "IP-1", "And a dotless small letter of a capital I.")]
     [InlineData("ma\u00df-1", "MASS-1", "In capitals it is two letters.")]
     [InlineData("ma\u00df-1", "MA\u1e9e-1", "Or one capital of its own.")]
-    [InlineData("HEL-01", "hel-o1", "Small letters and an O for a nought at once.")]
-    [InlineData("HEL-01", "HEl-O1", "A small l among capitals, and an O for a nought.")]
+    [InlineData("HEL-01", "hel-o1", "Small letters, and the letter O for a zero.")]
+    [InlineData("HEL-01", "HEl-O1", "A small l among capitals, and the letter O for a zero.")]
     public void They_are_one_marking(string typed, string again, string why)
     {
         Assert.True(Folded.Same(typed, again), why);

@@ -61,9 +61,9 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         using var visits = new Visits();
         var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
         visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
-        Assert.Equal(Verdict.NotValid, Assert.Single(await VerifyAsync(visits, report)).Verdict);
+        Assert.Equal(Verdict.NotValid, (await visits.VerifyAsync(report)).Verdict);
         Tampering.Alter(visits.Register, "DELETE FROM line_end");
-        Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report)));
+        Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => visits.VerifyAsync(report)));
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         foreach (var limits in other["limits"]!.AsArray())
             limits!["maker"] = "Otherwise Works";
         visits.Import(other);
-        Assert.Equal(Verdict.Valid, Assert.Single(await VerifyAsync(visits, report)).Verdict);
+        Assert.Equal(Verdict.Valid, (await visits.VerifyAsync(report)).Verdict);
     }
 
     /// <summary>What ends a document is in an entry of its own, which need not be beside that of the visit.</summary>
@@ -97,14 +97,14 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         Tampering.Alter(visits.Register, "UPDATE document SET ended = NULL, ended_on = NULL, ended_reason = NULL");
         Tampering.Alter(visits.Register, "DELETE FROM ended_line");
         Tampering.Alter(visits.Register, "DELETE FROM line_end");
-        await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report));
+        await Assert.ThrowsAsync<RegisterAlteredException>(() => visits.VerifyAsync(report));
         // That it ended is in a third entry, which then is found by no number either.
         Tampering.Alter(
             visits.Register,
             "UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '-000001\"', '-000007\"') AS BLOB) WHERE "
                 + "CAST(entry AS TEXT) LIKE '%\"what\":\"ended\"%'"
         );
-        await Assert.ThrowsAsync<RegisterAlteredException>(() => VerifyAsync(visits, report));
+        await Assert.ThrowsAsync<RegisterAlteredException>(() => visits.VerifyAsync(report));
     }
 
     [Fact]
@@ -120,26 +120,12 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         var sha256 = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes));
         Tampering.Alter(visits.Register, $"UPDATE document SET sha256 = '{sha256}'");
         Tampering.Alter(visits.Register, $"UPDATE content SET bytes = x'{Convert.ToHexString(bytes)}'");
-        var verdict = await Record.ExceptionAsync(async () =>
-            Assert.NotEqual(Verdict.Valid, Assert.Single(await VerifyAsync(visits, other)).Verdict)
-        );
+        var verdict = await Record.ExceptionAsync(async () => Assert.NotEqual(Verdict.Valid, (await visits.VerifyAsync(other)).Verdict));
         Assert.True(verdict is null or RegisterAlteredException, verdict?.Message);
         using var register = DocumentRegister.OpenToRead(visits.Register);
         Assert.ThrowsAny<Exception>(() => register.Content(register.FindByNumber(register.Documents().Single().Number)!));
         Assert.True(File.Exists(report));
     }
-
-    private static Task<IReadOnlyList<VerifiedFile>> VerifyAsync(Visits visits, string file) =>
-        VerifyDocuments.RunAsync(
-            new VerifyRequest
-            {
-                Browser = OpenBrowser.Instance,
-                Files = [file],
-                RegisterPath = visits.Register,
-                Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0),
-            },
-            TestContext.Current.CancellationToken
-        );
 
     /// <summary>A next-examination label of the first visit, as the press would have issued it; the second visit has ended it.</summary>
     private string Label()

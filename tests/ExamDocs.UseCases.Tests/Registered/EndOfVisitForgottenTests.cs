@@ -84,19 +84,5 @@ public sealed class EndOfVisitForgottenTests : IDisposable
             $"UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '{from}', '{to}') AS BLOB) WHERE CAST(entry AS TEXT) LIKE '{like}'"
         );
 
-    private async Task<Verdict> VerifyAsync(string file) =>
-        Assert
-            .Single(
-                await VerifyDocuments.RunAsync(
-                    new VerifyRequest
-                    {
-                        Browser = OpenBrowser.Instance,
-                        Files = [file],
-                        RegisterPath = _visits.Register,
-                        Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0),
-                    },
-                    TestContext.Current.CancellationToken
-                )
-            )
-            .Verdict;
+    private async Task<Verdict> VerifyAsync(string file) => (await _visits.VerifyAsync(file)).Verdict;
 }

@@ -58,17 +58,8 @@ public sealed class PutAsideTests : IDisposable
         var label = (await _visits.IssueAsync(Visit("V-0", "2026-05-11"))).Documents.Single(d => d.Document.Kind is "due-label");
         _visits.Import(Aside("quarantined"));
         Assert.Equal(Standing.Held, Assert.Single(FindItems.ByMarking(_visits.Register, Item, new(2026, 7, 1))).Standing);
-        var verified = await VerifyDocuments.RunAsync(
-            new VerifyRequest
-            {
-                Browser = OpenBrowser.Instance,
-                Files = [_visits.FileOf(label)],
-                RegisterPath = _visits.Register,
-                Now = NodaTime.Instant.FromUtc(2026, 7, 1, 12, 0),
-            },
-            TestContext.Current.CancellationToken
-        );
-        Assert.NotEqual(Verdict.Valid, Assert.Single(verified).Verdict);
+        var verified = await _visits.VerifyAsync(_visits.FileOf(label), new(2026, 7, 1));
+        Assert.NotEqual(Verdict.Valid, verified.Verdict);
     }
 
     [Theory]

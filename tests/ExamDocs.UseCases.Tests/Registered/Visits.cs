@@ -4,6 +4,7 @@ using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
+using ExamDocs.UseCases.Verifying;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.Registered;
@@ -105,6 +106,22 @@ internal sealed class Visits : IDisposable
         IssueDocuments.RunAsync(_workspace.Request(files[0]) with { Inputs = files, Today = Today }, TestContext.Current.CancellationToken);
 
     public string FileOf(Issued issued) => _workspace.FileOf(issued);
+
+    /// <summary>Verifies a file against the register, on the day after which nothing of these visits is in date; or on another.</summary>
+    public async Task<VerifiedFile> VerifyAsync(string file, LocalDate? on = null)
+    {
+        var verified = await VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Browser = OpenBrowser.Instance,
+                Files = [file],
+                RegisterPath = Register,
+                Now = (on ?? Today).At(LocalTime.Noon).InUtc().ToInstant(),
+            },
+            TestContext.Current.CancellationToken
+        );
+        return Assert.Single(verified);
+    }
 
     public void Dispose() => _workspace.Dispose();
 }

@@ -44,18 +44,7 @@ public sealed class WithdrawnWithASlipTests : IDisposable
         var told = (await _visits.IssueAsync(withdrawing)).Remarks;
         // The register knows better where it is asked for the item.
         Assert.All(FindItems.ByMarking(_visits.Register, Item, new(2026, 7, 1)), i => Assert.NotEqual(Standing.InService, i.Standing));
-        var verified = Assert.Single(
-            await VerifyDocuments.RunAsync(
-                new VerifyRequest
-                {
-                    Browser = OpenBrowser.Instance,
-                    Files = [file],
-                    RegisterPath = _visits.Register,
-                    Now = NodaTime.Instant.FromUtc(2026, 7, 1, 12, 0),
-                },
-                TestContext.Current.CancellationToken
-            )
-        );
+        var verified = await _visits.VerifyAsync(file, new(2026, 7, 1));
         Assert.True(
             verified.Verdict is not Verdict.Valid || told.Any(r => r.Contains(label.Document.Number, StringComparison.Ordinal)),
             "The label is valid, and nobody is told of it."
