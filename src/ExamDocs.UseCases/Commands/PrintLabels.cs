@@ -157,13 +157,11 @@ public static class PrintLabels
     /// </summary>
     private static string? NoLongerUsable(DocumentRegister register, IEnumerable<CodeLine> codes, LocalDate today)
     {
-        var items = new ItemsOnRecord(register, today);
+        var standing = new DocumentStanding(register, today) { PassedDaysCount = true };
         return (
             from document in codes.Select(c => register.Find(c.Number)).OfType<DocumentStatus>()
-            where string.Equals(document.Kind, LabelFormat.Due.Type.Kind, StringComparison.Ordinal)
-            from item in document.Items.SelectMany(items.Bearing)
-            where item.Standing is Standing.Withdrawn or Standing.Held && item.History.Any(v => v.Visit == document.Visit)
-            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why.Text}"
+            from against in standing.Against(document)
+            select $"{document.Number} is not printed again, as it would say that {against.Item} may be used: {against.Why.Text}"
         ).FirstOrDefault();
     }
 

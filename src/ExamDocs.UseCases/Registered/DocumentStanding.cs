@@ -18,6 +18,9 @@ internal sealed class DocumentStanding(DocumentRegister register, LocalDate toda
 {
     private readonly ItemsOnRecord _items = new(register, today) { WithoutObservations = true };
 
+    /// <summary>True where a day that has passed counts too: for what is to be printed again.</summary>
+    public bool PassedDaysCount { get; init; }
+
     private static readonly string[] SayMayBeUsed =
     [
         DocumentTypes.Report.Kind,
@@ -33,12 +36,12 @@ internal sealed class DocumentStanding(DocumentRegister register, LocalDate toda
         document is { IsCurrent: true, Visit: { } visit } && Says(document) ? Against(visit, [.. Usable(document)]) : [];
 
     /// <summary>Items that a visit says may be used, and that may not be by what is known today, each with the reason.</summary>
-    /// <remarks>That a day has passed is no reason: the visit itself gave the day.</remarks>
+    /// <remarks>That a day has passed is no reason otherwise: the visit itself gave the day.</remarks>
     public IEnumerable<(string Item, Message Why)> Against(int visit, IReadOnlyCollection<string> items) =>
         from found in items.Count == 0 ? [] : _items.Of(visit, items)
         let why = found switch
         {
-            { Shown: { Standing: Standing.Withdrawn or Standing.Held, IsByDate: false } shown } => shown.Why,
+            { Shown: { Standing: Standing.Withdrawn or Standing.Held } shown } when PassedDaysCount || !shown.IsByDate => shown.Why,
             { Correction: { } later } when IsStricter(later, found.Own) => (Message)
                 $"a later version of its record gives it {later.Outcome.Outcome}{Until(later.Outcome)}",
             _ => null,

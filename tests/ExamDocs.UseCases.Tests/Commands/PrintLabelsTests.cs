@@ -52,25 +52,44 @@ public sealed class PrintLabelsTests : IDisposable
     [Fact]
     public async Task No_next_examination_label_is_printed_again_for_what_may_not_be_used()
     {
-        var today = new LocalDate(2026, 11, 9);
         Import(Visit("V-9", "2026-11-02").Bridge("RB-1", "Q100"));
-        using (var register = DocumentRegister.Open(_workspace.Register, today))
-        {
-            var number = register.Take(new('D', 2026, "due-label", "V-9 RB-1", ["RB-1"], Folder: null) { Visit = 1 });
-            register.Publish(number, "%PDF-1.7"u8.ToArray(), 1, "{}");
-        }
+        LabelIsOut();
         Import(Visit("V-1", "2026-05-11").Bridge("RB-1", "Q100", i => i.Cut()));
-        var result = await RunAsync("D-2026-000001 RB-1", today);
-        Assert.StartsWith("D-2026-000001 says when to examine RB-1, which may not be used: withdrawn on 11 May 2026", result.Refused);
+        await IsNotPrintedAgain("D-2026-000001 is not printed again, as it would say that RB-1 may be used: withdrawn on 11 May 2026");
+    }
+
+    /// <summary>A corrected record that only came in as history has printed nothing that takes the place of the label.</summary>
+    [Fact]
+    public async Task No_next_examination_label_is_printed_again_with_a_day_that_a_correction_brought_forward()
+    {
+        Import(Visit("V-9", "2026-11-02").Bridge("RB-1", "Q100"));
+        LabelIsOut();
+        Import(Visit("V-9", "2026-11-02").Bridge("RB-1", "Q100", i => i.NextBy("2026-12-01")));
+        await IsNotPrintedAgain("D-2026-000001 is not printed again, as it would say that RB-1 may be used: a later version of its record");
+    }
+
+    private static LocalDate Later { get; } = new(2026, 11, 9);
+
+    private void Import(StoryVisit visit)
+    {
+        var path = Path.Combine(_workspace.Folder, visit.Reference + ".json");
+        File.WriteAllText(path, visit.Json);
+        ImportVisits.Run([path], _workspace.Register, Later, KnownRules.BuiltIn);
+    }
+
+    private void LabelIsOut()
+    {
+        using var register = DocumentRegister.Open(_workspace.Register, Later);
+        var number = register.Take(new('D', 2026, "due-label", "V-9 RB-1", ["RB-1"], Folder: null) { Visit = 1 });
+        register.Publish(number, "%PDF-1.7"u8.ToArray(), 1, """{"RB-1":"fit"}""");
+    }
+
+    private async Task IsNotPrintedAgain(string because)
+    {
+        var result = await RunAsync("D-2026-000001 RB-1", Later);
+        Assert.StartsWith(because, result.Refused);
         Assert.Empty(result.Labels);
         Assert.False(File.Exists(Sheet));
-
-        void Import(StoryVisit visit)
-        {
-            var path = Path.Combine(_workspace.Folder, visit.Reference + ".json");
-            File.WriteAllText(path, visit.Json);
-            ImportVisits.Run([path], _workspace.Register, today, KnownRules.BuiltIn);
-        }
     }
 
     private Task<LabelResult> RunAsync(string record, LocalDate? today = null) =>
