@@ -13,7 +13,7 @@ internal sealed class AnsweredItems
     private readonly IReadOnlyList<KnownEntry> _answering;
 
     public AnsweredItems(KnownItems items, IReadOnlyList<KnownEntry> all) =>
-        (_items, _answering) = (items, [.. all.Where(e => e.Item.NotTheSameAs.Count > 0)]);
+        (_items, _answering) = (items, [.. all.Where(e => e.Item.NotTheSameAs.Count > 0 && !items.IsReplaced(e))]);
 
     /// <summary>True where no record gives an answer.</summary>
     public bool IsEmpty => _answering.Count == 0;
@@ -27,7 +27,7 @@ internal sealed class AnsweredItems
     {
         if (IsEmpty)
             return false;
-        if (entry.Item.NotTheSameAs.Any(a => IsSound(entry, a, other)))
+        if (entry.Item.NotTheSameAs.Any(a => IsSound(entry, a, other)) && !_items.IsReplaced(entry))
             return true;
         // An answer follows the marking and not the id: under the same id there may be a third item by now.
         return _answering.Any(q =>

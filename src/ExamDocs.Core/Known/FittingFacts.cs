@@ -28,6 +28,8 @@ internal sealed class FittingFacts
             .Past.Concat(items.Current)
             .GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
             .SelectMany(visit => FactsOf([.. visit]))
+            // That a part came off counts only while no later version of the record leaves it out.
+            .Where(f => f.Kind is not FittingKind.TakenOff || !(items.IsReplaced(f.Whole) || items.IsReplaced(f.Part)))
             .ToList();
         _ofPart = facts.ToLookup(f => f.Part);
         _ofWhole = facts.ToLookup(f => f.Whole);

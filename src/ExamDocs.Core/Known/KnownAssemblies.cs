@@ -4,7 +4,7 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>What other records have on the items of this record, and what these are on in other records.</summary>
-internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
+internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings, KnownAside aside)
 {
     /// <summary>Parts on an item that are not in its record, each with what is known of it.</summary>
     public IEnumerable<PartElsewhere> PartsOn(KnownEntry whole)
@@ -70,7 +70,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             last.Item.Id!,
             whole,
             open.Count > 0 ? Outcome.Withdraw
-                : IsFit(latest) && (surely is null || IsFit(surely)) && !KnownAside.Since(past, examined) ? Outcome.Fit
+                : IsFit(latest) && (surely is null || IsFit(surely)) && !aside.Since(past, examined) ? Outcome.Fit
                 : Outcome.Undetermined
         )
         {

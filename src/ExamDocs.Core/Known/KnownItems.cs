@@ -17,7 +17,8 @@ internal sealed class KnownItems
         var all = Current.Concat(Past).ToList();
         (_all, _past) = (new EntryIndex(all), new EntryIndex(Past));
         _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
-            .SelectMany(visit => BatchesOf([.. visit]))
+            // A serial number that a later version of the record corrected was never a batch number.
+            .SelectMany(visit => BatchesOf([.. BatchesOf([.. visit]).Select(b => b.Entry).Distinct().Where(e => !IsReplaced(e))]))
             .ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
         Answers = new AnsweredItems(this, all);
     }
@@ -81,6 +82,16 @@ internal sealed class KnownItems
     /// <summary>True where two ids of one visit share serial number and maker: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) =>
         entry.Particulars.Serial.SelectMany(key => _batches[key]).Any(e => Particulars.Agree(e.Particulars.Maker, entry.Particulars.Maker));
+
+    /// <summary>
+    /// True where a later version of its visit has a row under its id. Then what ended something there, or told two things apart, counts no
+    /// more unless the later version says it too; what was found against an item still does.
+    /// </summary>
+    public bool IsReplaced(KnownEntry entry) =>
+        WithId(entry.Particulars.Id).Any(later => !later.IsNameAlone && later.Visit.Replaces(entry.Visit));
+
+    /// <summary>The same for an id that a visit only names, for example in a renewal.</summary>
+    public bool IsReplaced(KnownVisit visit, string? id) => id is not null && visit.Entries.Any(e => e.IsMine(id) && IsReplaced(e));
 
     private HashSet<KnownEntry> ThingOf(KnownEntry one)
     {

@@ -4,10 +4,10 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>
-/// Which items of a record might be one that was withdrawn, destroyed or held, or has an open defect, under other particulars. Sound
+/// Which items of a record might be one that was withdrawn, destroyed, put in quarantine, lost or held, or has an open defect, under other particulars. Sound
 /// kit is never asked about.
 /// </summary>
-internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
+internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings, KnownAside aside)
 {
     private readonly Dictionary<KnownEntry, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document)?> _states = [];
 
@@ -98,6 +98,10 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
                 open[^1].On,
                 open[^1].Document
             );
+        if (aside.Quarantines(entries[0].Item.Id!, entries).MaxBy(q => q.On) is { } quarantine)
+            return (EarlierState.Quarantined, entries[0], quarantine.On!.Value, null);
+        if (aside.LostOn(entries) is { } lost)
+            return (EarlierState.Lost, entries[0], lost, null);
         if (KnownEntry.LatestOf(entries, areWithdrawalsEnded: true) is not ({ } last, { } outcome))
             return null;
         if (outcome.Outcome is Outcome.Undetermined)

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
@@ -15,7 +16,7 @@ internal sealed class KnownReleases(KnownItems items)
                 from entry in entries
                 let record = entry.Visit.Record
                 from release in record.Releases
-                where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry, entries)
+                where IsSound(release, entry) && !IsOfItsOwn(release, entry, entries)
                 let person = record.People.FirstOrDefault(p =>
                     p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal)
                 )
@@ -27,6 +28,31 @@ internal sealed class KnownReleases(KnownItems items)
                 .OrderBy(r => r.Release.On)
                 .ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
         ];
+
+    /// <summary>True where a release is of an entry's own row, not dated after it, and no later version of its visit replaced it.</summary>
+    private bool IsSound(Release release, KnownEntry entry) =>
+        !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !items.IsReplaced(entry);
+
+    /// <summary>
+    /// True where a release in other records ends a quarantine: it is sound, somebody gave it with grounds, on the day of the
+    /// quarantine or later, and what it names, if anything, is known of the item.
+    /// </summary>
+    /// <param name="quarantined">The entry that was put in quarantine.</param>
+    /// <param name="day">The day of that.</param>
+    /// <param name="entries">All entries of the item.</param>
+    public bool EndQuarantine(KnownEntry quarantined, LocalDate day, IReadOnlyList<KnownEntry> entries) =>
+        entries.Any(entry =>
+            entry.Visit.Record.Releases.Any(release =>
+                IsSound(release, entry)
+                && release.On >= day
+                && WithdrawalEnd.IsSentence(release.Grounds)
+                && entry.Visit.Record.People.Any(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
+                && (
+                    release.Document is null && (release.WithdrawnOn is null || release.WithdrawnOn == day)
+                    || entries.Any(e => IsNamedBy(release, e))
+                )
+            ) && (quarantined.IsNameAlone || items.CountsFor(entry, quarantined))
+        );
 
     /// <summary>
     /// True where the release names a withdrawal of this entry. Where several things have one id, a release of one of them does not

@@ -20,6 +20,20 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
     /// <summary>Its items, folded once for all records that are compared with them.</summary>
     internal IReadOnlyList<KnownEntry> Entries => _entries ??= [.. KnownEntry.Of(this, isCurrent: false)];
 
+    /// <summary>Most days between two versions of one visit, inclusive: a reference may be used again another year.</summary>
+    private const int MostDaysApart = 31;
+
+    /// <summary>
+    /// True where this is a later version of a visit, and what is good in that one counts only if this one says it too: its day is
+    /// within 31 days of the other's, inclusive.
+    /// </summary>
+    internal bool Replaces(KnownVisit earlier) =>
+        Number > earlier.Number && IsOneVisit(Record, earlier.Record) && IsNear(Record.Visit.ExaminedOn, earlier.Record.Visit.ExaminedOn);
+
+    /// <summary>True where two days are at most 31 days apart, or one of them is not recorded.</summary>
+    internal static bool IsNear(LocalDate? one, LocalDate? other) =>
+        one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= MostDaysApart;
+
     /// <summary>True where both are versions of one visit: one reference and one employer.</summary>
     public static bool IsOneVisit(ExaminationRecord one, ExaminationRecord other)
     {

@@ -118,7 +118,10 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     /// <param name="entries">All entries of the item.</param>
     public IEnumerable<(KnownVisit Visit, Renewal Renewal)> Renewals(IReadOnlyList<KnownEntry> entries) =>
         from e in entries
-        let renewals = e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart)).ToList()
+        let renewals = e
+            .Visit.Record.Renewals.Where(r => e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart))
+            .Where(r => !items.IsReplaced(e.Visit, r.Item) && !items.IsReplaced(e.Visit, r.RemovedPart))
+            .ToList()
         where renewals.Count > 0 && Renews(e, entries)
         from renewal in renewals
         where !e.IsMine(renewal.Item) || !TakesOffAnother(e, renewal.RemovedPart, entries)
@@ -146,7 +149,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
 
     /// <summary>The same for a remedy: it makes nothing good where another thing with that id was withdrawn.</summary>
     private bool MakesGood(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
-        IsDoneTo(entry, entries, code => code is ['W', ..] and not ("W10" or "W11"));
+        !items.IsReplaced(entry) && IsDoneTo(entry, entries, code => code is ['W', ..] and not ("W10" or "W11"));
 
     private bool IsDoneTo(KnownEntry entry, IEnumerable<KnownEntry> entries, Predicate<string> isReason) =>
         entry.IsNameAlone

@@ -1,21 +1,17 @@
 using ExamDocs.Core.Records;
-using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
 /// <summary>Items that an earlier version of the visit has and this one leaves out: their outcomes still hold.</summary>
 internal static class LeftOutItems
 {
-    /// <summary>Most days between two versions of one visit, inclusive: a reference may be used again another year.</summary>
-    private const int SameVisitDays = 31;
-
     /// <param name="visit">The record under check.</param>
     /// <param name="items">Its items, and those of the other records.</param>
     /// <param name="others">Visits of other records.</param>
     public static IEnumerable<string> Of(ExaminationRecord visit, KnownItems items, IReadOnlyList<KnownVisit> others)
     {
         var versions = others
-            .Where(v => KnownVisit.IsOneVisit(v.Record, visit) && IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
+            .Where(v => KnownVisit.IsOneVisit(v.Record, visit) && KnownVisit.IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
             .ToHashSet();
         var here = items.Current.SelectMany(items.SameAs).ToHashSet();
         return items
@@ -30,7 +26,4 @@ internal static class LeftOutItems
             .Select(e => e.Item.Id!)
             .Distinct(StringComparer.Ordinal);
     }
-
-    private static bool IsNear(LocalDate? one, LocalDate? other) =>
-        one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
 }

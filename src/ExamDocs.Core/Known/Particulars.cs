@@ -100,6 +100,13 @@ internal sealed class Particulars
         return false;
     }
 
+    /// <summary>
+    /// True where both makers may be one: their names agree, or one is the other cut short ("Skarnhope" for "Skarnhope Ropes"). Good enough
+    /// to ask, never to say that two items are one.
+    /// </summary>
+    public bool MakerMayBe(Particulars other) =>
+        Maker.Any(a => other.Maker.Any(b => a.StartsWith(b, StringComparison.Ordinal) || b.StartsWith(a, StringComparison.Ordinal)));
+
     /// <summary>True where both are given and have no key in common.</summary>
     public static bool Differ(IReadOnlyList<string> one, IReadOnlyList<string> other) =>
         one.Count > 0 && other.Count > 0 && !Agree(one, other);

@@ -23,15 +23,14 @@ internal static class SameItem
         var owner = a.SharesOwner(b);
         if (!a.SharesId(b))
             return !isBatch && Particulars.Agree(a.Serial, b.Serial) && (owner ? IsOneKindOrUnknown(a, b) : IsOneKind(a, b));
-        return owner ? a.Contradicts(b) : !a.Contradicts(b);
+        return owner ? a.Contradicts(b) : !a.Contradicts(b) || (Particulars.Agree(a.Serial, b.Serial) && a.MakerMayBe(b));
     }
 
-    private static bool IsOneKind(Particulars a, Particulars b) =>
-        Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Category, b.Category);
+    private static bool IsOneKind(Particulars a, Particulars b) => a.MakerMayBe(b) && Particulars.Agree(a.Category, b.Category);
 
     /// <summary>Within one owner's kit an empty maker or category must not hide that the serial numbers agree.</summary>
     private static bool IsOneKindOrUnknown(Particulars a, Particulars b) =>
-        !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
+        (a.Maker.Count == 0 || b.Maker.Count == 0 || a.MakerMayBe(b)) && !Particulars.Differ(a.Category, b.Category);
 
     /// <summary>
     /// True where the entry says, by <c>formerly</c>, that it is the other. An item of another owner is meant only where nothing

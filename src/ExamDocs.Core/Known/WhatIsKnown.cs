@@ -53,8 +53,9 @@ public sealed class WhatIsKnown
         if (others.Count == 0 && _visit.Record.Items.All(i => i is { Formerly: null, NotTheSameAs.Count: 0 }))
             return History.None;
         var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
-        var assemblies = new KnownAssemblies(_items, _fittings);
-        var questions = new KnownQuestions(_items, _fittings);
+        var aside = new KnownAside(_items, _withdrawals);
+        var assemblies = new KnownAssemblies(_items, _fittings, aside);
+        var questions = new KnownQuestions(_items, _fittings, aside);
         return new History([
             .. known
                 .SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same, (visit, id) => IdHere(visit, id, IsSurely)!))
@@ -65,7 +66,7 @@ public sealed class WhatIsKnown
             Releases = [.. known.SelectMany(k => _releases.Of(k.Entry.Item.Id!, k.Same)).Distinct()],
             Remedies = [.. known.SelectMany(k => _withdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
-            Quarantines = [.. known.SelectMany(k => KnownAside.Quarantines(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Quarantines = [.. known.SelectMany(k => aside.Quarantines(k.Entry.Item.Id!, k.Same)).Distinct()],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
             Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
             Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],

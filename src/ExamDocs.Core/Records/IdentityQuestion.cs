@@ -14,12 +14,14 @@ public enum EarlierState
     Destroyed,
     Held,
     LaterDefect,
+    Quarantined,
+    Lost,
 }
 
 /// <summary>An item of this record may be one that an earlier record has under other particulars, and nobody has said which.</summary>
 /// <param name="ItemId">Id in this record.</param>
 /// <param name="OtherId">Id of the earlier item.</param>
-/// <param name="On">The day on which that was withdrawn, destroyed, held or found defective.</param>
+/// <param name="On">The day on which that was withdrawn, destroyed, held, put in quarantine, lost or found defective.</param>
 /// <param name="State">Which of these.</param>
 public sealed record IdentityQuestion(string ItemId, string OtherId, LocalDate On, EarlierState State)
 {

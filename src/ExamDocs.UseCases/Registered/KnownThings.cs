@@ -36,7 +36,7 @@ internal sealed class KnownThings
         _entries = _known.ToDictionary(e => (e.Visit.Visit, e.Item.Id!));
         _byId = Index(_known, e => e.Item.Id);
         _bySerial = Index(_known, e => e.Item.Serial);
-        _batches = [.. _bySerial.Where(IsBatch).Select(b => b.Key)];
+        _batches = [.. _bySerial.Where(s => IsBatch(s, e => true) && IsBatch(s, e => !IsCorrected(e))).Select(s => s.Key)];
     }
 
     /// <summary>The things that these entries are about, the one recorded last first.</summary>
@@ -118,10 +118,11 @@ internal sealed class KnownThings
     private ThingOnRecord ThingOf(ItemEntry entry)
     {
         var known = _asked(entry.Item, entry.Record);
-        var (rows, row) = (new ThingOnRecord([.. EntriesOf(entry, known)], known).Rows, entry.Item);
+        var thing = new ThingOnRecord([.. EntriesOf(entry, known)], known);
+        var (rows, row) = (thing.Rows, entry.Item);
         // A marking that the latest row leaves out is still on the item.
         foreach (var (at, older) in rows.Index())
-            row = at == 0 ? older.Item : Filled(row, older.Item);
+            row = at == 0 ? older.Item : Filled(row, older.Item, thing.Counting.Contains(older) ? older.Item.NotTheSameAs : []);
         if (row != entry.Item)
         {
             var latest = _asked(row, rows[0].Record);
@@ -133,7 +134,7 @@ internal sealed class KnownThings
     private IEnumerable<ItemEntry> EntriesOf(ItemEntry entry, KnownToday known) =>
         known.Same.Select(same => _entries.GetValueOrDefault(same)).OfType<ItemEntry>().Append(entry).Distinct();
 
-    private static Item Filled(Item row, Item older)
+    private static Item Filled(Item row, Item older, IReadOnlyList<DifferentItem> answers)
     {
         var filled = row with
         {
@@ -145,7 +146,7 @@ internal sealed class KnownThings
             OwnersMark = row.OwnersMark ?? older.OwnersMark,
             Manufactured = row.Manufactured ?? older.Manufactured,
         };
-        return older.NotTheSameAs.Except(row.NotTheSameAs).ToList() is { Count: > 0 } told
+        return answers.Except(row.NotTheSameAs).ToList() is { Count: > 0 } told
             ? filled with
             {
                 NotTheSameAs = [.. row.NotTheSameAs, .. told],
@@ -153,9 +154,13 @@ internal sealed class KnownThings
             : filled;
     }
 
+    private bool IsCorrected(ItemEntry entry) =>
+        Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key]).Any(later => later.HasRow && ThingOnRecord.IsLaterVersion(entry, later));
+
     /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
-    private static bool IsBatch(IGrouping<string, ItemEntry> serial) =>
+    private static bool IsBatch(IEnumerable<ItemEntry> serial, Func<ItemEntry, bool> counts) =>
         serial
+            .Where(counts)
             .GroupBy(e => e.Visit.Visit)
             .Any(visit =>
                 visit.Any(a => visit.Any(b => Folded.Differ(a.Item.Id, b.Item.Id) && ThingOnRecord.IsOneMaker(a.Item.Maker, b.Item.Maker)))

@@ -10,6 +10,7 @@ namespace ExamDocs.UseCases.Registered;
 /// <param name="Same">The other visits that recorded it, each with the id it had there.</param>
 /// <param name="Withdrawals">Why it is withdrawn, apart from what is fitted to it; empty where it is not.</param>
 /// <param name="IsDestroyed">It was recorded as destroyed.</param>
+/// <param name="Quarantined">The days of quarantines that nothing has ended.</param>
 /// <param name="Questions">Which withdrawn or held items it may be, in words.</param>
 /// <param name="MayBe">The ids of these.</param>
 /// <param name="Parts">What is fitted to it.</param>
@@ -17,6 +18,7 @@ internal sealed record KnownToday(
     IReadOnlyList<(int Visit, string Id)> Same,
     IReadOnlyList<string> Withdrawals,
     bool IsDestroyed,
+    IReadOnlyList<LocalDate> Quarantined,
     IReadOnlyList<string> Questions,
     IReadOnlyList<string> MayBe,
     IReadOnlyList<PartElsewhere> Parts
@@ -28,6 +30,7 @@ internal sealed record KnownToday(
             [.. Same.Union(other.Same)],
             [.. Withdrawals.Union(other.Withdrawals, StringComparer.Ordinal)],
             IsDestroyed || other.IsDestroyed,
+            [.. Quarantined.Union(other.Quarantined)],
             [.. Questions.Union(other.Questions, StringComparer.Ordinal)],
             [.. MayBe.Union(other.MayBe, StringComparer.Ordinal)],
             [.. Parts.Union(other.Parts)]
@@ -62,7 +65,7 @@ internal sealed class AskedToday(Func<ExaminationRecord, IReadOnlyList<KnownVisi
         };
         var visits = touching(record);
         if (PlainHistory.Is(record, visits))
-            return new([.. visits.Select(v => (v.Number, row.Id!))], [], IsDestroyed: false, [], [], []);
+            return new([.. visits.Select(v => (v.Number, row.Id!))], [], IsDestroyed: false, [], [], [], []);
         var known = WhatIsKnown.Of(record, visits);
         // A row that nobody examined is withdrawn only for what other records have: where they have nothing, no rule need be asked.
         var withdrawals = known.History is { Withdrawals.Count: 0, Wholes.Count: 0 }
@@ -72,6 +75,7 @@ internal sealed class AskedToday(Func<ExaminationRecord, IReadOnlyList<KnownVisi
             [.. known.Lines.Where(l => !l.IsWhole).Select(l => (l.Visit, l.OtherId))],
             [.. withdrawals.Select(r => r.Text)],
             withdrawals.Exists(r => r.Code is "W11"),
+            [.. known.History.Quarantines.Where(q => string.Equals(q.Item, row.Id, StringComparison.Ordinal)).Select(q => q.On!.Value)],
             Questions(record, known.History),
             [.. known.History.Questions.Select(q => q.OtherId)],
             known.History.Parts

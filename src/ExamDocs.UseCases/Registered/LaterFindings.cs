@@ -9,8 +9,8 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// What visits of the same day or a later one found against items of a visit that is only issued now. Such a visit may have come into the
-/// register first; then it could end nothing of this one.
+/// What other visits found against items of a visit that is only issued now, and deciding it did not know of: one of a later day may have come
+/// into the register first; then it could end nothing of this one. What is asked is what verifying the document would ask.
 /// </summary>
 internal static class LaterFindings
 {
@@ -29,18 +29,22 @@ internal static class LaterFindings
         if (register.Visits.Latest == 1)
             return [];
         var records = new RememberedRecords(register) { WithoutObservations = true };
-        var day = visit.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue;
         var named = register
             .Visits.AsLogged(records.Read)
             .Touching(visit.Recorded)
-            .Where(t => t.Visit.Visit != number && t.Outcomes.Select(o => o.ExaminedOn).Append(t.Visit.ExaminedOn).Max() >= day)
+            .Where(t => t.Visit.Visit != number)
             .SelectMany(t => Against(t, records.Of(t.Visit.Visit)))
             .ToHashSet(StringComparer.Ordinal);
         if (named.Count == 0)
             return [];
+        // What is found against a part is against what it is fitted to, over any number of steps.
+        for (var count = 0; count < named.Count; )
+        {
+            count = named.Count;
+            named.UnionWith(visit.Record.Items.Where(i => KeysOf(i).Any(named.Contains)).SelectMany(i => Keys(i.FittedTo)).ToList());
+        }
         var asked = visit
-            .Items.Where(i => i is { Outcome: Outcome.Fit or Outcome.FitUntil, Item.Id: not null })
-            .Where(i => Keys(i.Item.Id).Concat(Keys(i.Item.Serial)).Any(named.Contains))
+            .Items.Where(i => i is { Outcome: Outcome.Fit or Outcome.FitUntil, Item.Id: not null } && KeysOf(i.Item).Any(named.Contains))
             .Select(i => i.Item.Id!);
         return new DocumentStanding(register, visit.AsOf).Against(number, [.. asked]).Select(a => a.Item);
     }
@@ -54,9 +58,10 @@ internal static class LaterFindings
             .Concat(record.Disposals.Select(d => d.Item))
             .Concat(record.Items.Where(i => i.Status is ItemStatus.Lost or ItemStatus.Destroyed).Select(i => i.Id))
             .ToHashSet(StringComparer.Ordinal);
-        return ids.SelectMany(Keys)
-            .Concat(record.Items.Where(i => ids.Contains(i.Id)).SelectMany(i => Keys(i.Serial).Concat(Keys(i.FittedTo))));
+        return ids.SelectMany(Keys).Concat(record.Items.Where(i => ids.Contains(i.Id)).SelectMany(i => KeysOf(i).Concat(Keys(i.FittedTo))));
     }
+
+    private static IEnumerable<string> KeysOf(Item item) => Keys(item.Id).Concat(Keys(item.Serial)).Concat(Keys(item.Formerly));
 
     private static IEnumerable<string> Keys(string? text) => Folded.Keys(text);
 }

@@ -112,14 +112,10 @@ internal sealed class StandingToday
             return new(Standing.Withdrawn, $"not to be used after {outcome.Until.Value}", IsByDate: true);
         if (Thing.Known.Questions.Count > 0)
             return new(Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Questions)));
-        if (
-            since.SelectMany(e => e.Record.Disposals.Where(d => IsItem(d.Item, e)).Select(d => (d.Action, Entry: e))).FirstOrDefault() is
-            { Action: { } action } aside
-        )
-            return new(
-                Standing.Held,
-                action is DisposalAction.Quarantined ? (Message)$"put in quarantine{On(aside.Entry)}" : $"sent for repair{On(aside.Entry)}"
-            );
+        if (Thing.Known.Quarantined.Count > 0)
+            return new(Standing.Held, $"put in quarantine{On(Thing.Known.Quarantined.Max())}");
+        if (SentForRepair(decided, since) is { } sent)
+            return new(Standing.Held, $"sent for repair{On(sent)}");
         if (outcome.NextBy is not { } next)
             return new(Standing.Held, $"no next examination is recorded{On(decided)}", IsByDate: true);
         if (next < _today)
@@ -129,6 +125,17 @@ internal sealed class StandingToday
         var (through, because) = Through(outcome);
         return new(Standing.InService, $"{Word(outcome)}{On(decided)}, until {through}{because}");
     }
+
+    /// <summary>The day on which it was sent for repair, after its latest examination; null where it was not.</summary>
+    private LocalDate? SentForRepair(ItemEntry decided, IReadOnlyList<ItemEntry> since) =>
+        Thing
+            .Counting.SelectMany(e =>
+                e.Record.Disposals.Where(d => IsItem(d.Item, e) && d.Action is DisposalAction.SentForRepair)
+                    .Where(d => d.On > decided.Day || since.Contains(e))
+                    .Select(d => d.On ?? e.Day)
+            )
+            .Cast<LocalDate?>()
+            .Max();
 
     /// <summary>
     /// The last day of use, and which part makes it so. Asked only where there is a next examination.
@@ -185,8 +192,9 @@ internal sealed class StandingToday
 
     private static bool IsItem(string? item, ItemEntry entry) => string.Equals(item, entry.Item.Id, StringComparison.Ordinal);
 
-    private static Message On(ItemEntry entry) =>
-        entry.Day == LocalDate.MinIsoValue ? $" on a day not recorded" : (Message)$" on {entry.Day}";
+    private static Message On(ItemEntry entry) => On(entry.Day);
+
+    private static Message On(LocalDate day) => day == LocalDate.MinIsoValue ? $" on a day not recorded" : (Message)$" on {day}";
 
     /// <summary>A word that nobody knows stays as it was stored.</summary>
     private static Message Word(RememberedOutcome outcome) => OutcomeWords.Find(outcome.Outcome)?.Said() ?? Message.AsIs(outcome.Outcome);

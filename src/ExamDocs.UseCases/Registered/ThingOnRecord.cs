@@ -62,18 +62,21 @@ internal sealed class ThingOnRecord
         );
 
     private bool IsToldFrom(ThingOnRecord other) =>
-        Rows.SelectMany(mine => mine.Item.NotTheSameAs).Any(told => other.Rows.Any(theirs => Folded.Same(told.Id, theirs.Item.Id)));
+        Counting.SelectMany(mine => mine.Item.NotTheSameAs).Any(told => other.Rows.Any(theirs => Folded.Same(told.Id, theirs.Item.Id)));
 
     public static bool IsOneMaker(string? one, string? other) => Folded.Same(one, other) || FirmName.Same(one, other);
+
+    /// <summary>True where the later entry is of a later version of the same visit.</summary>
+    public static bool IsLaterVersion(ItemEntry entry, ItemEntry later) =>
+        later.Visit.Visit > entry.Visit.Visit && KnownVisit.IsOneVisit(later.Record, entry.Record);
 
     /// <summary>
     /// A later version of a visit replaces what the earlier one said of an item that it examined. A worse outcome of a much later day is
     /// rather that of another visit, whose reference was used twice.
     /// </summary>
     public static bool IsReplacedBy(ItemEntry entry, ItemEntry later) =>
-        later.Visit.Visit > entry.Visit.Visit
-        && later.Outcome.ExaminedOn is not null
-        && KnownVisit.IsOneVisit(later.Record, entry.Record)
+        later.Outcome.ExaminedOn is not null
+        && IsLaterVersion(entry, later)
         && (entry.Day <= later.Day.PlusMonths(1) || entry.Badness <= later.Badness);
 
     /// <summary>Of several decisions of one day the worst counts, unless it is a withdrawal that has ended.</summary>

@@ -92,6 +92,7 @@ public sealed class ListedAlikeTests : IDisposable
                 [.. known.Lines.Where(l => !l.IsWhole).Select(l => (l.Visit, l.OtherId))],
                 [.. withdrawals.Select(r => r.Text)],
                 withdrawals.Exists(r => r.Code is "W11"),
+                [.. known.History.Quarantines.Where(q => q.Item == row.Id).Select(q => q.On!.Value)],
                 [.. item.Findings.Where(f => f.Code is "IDN011").Select(f => f.Message.Text)],
                 [.. known.History.Questions.Select(q => q.OtherId)],
                 known.History.Parts

@@ -9,6 +9,7 @@ public sealed class StoriesHoldTests
         .All.Concat(AssemblyStories.All)
         .Concat(EndingStories.All)
         .Concat(AsideStories.All)
+        .Concat(CorrectedAwayStories.All)
         .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     public static TheoryData<string> Names => [.. Told.Keys];

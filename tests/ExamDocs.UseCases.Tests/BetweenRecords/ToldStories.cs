@@ -25,6 +25,7 @@ public sealed class ToldStories : IDisposable
         .All.Concat(AssemblyStories.All)
         .Concat(EndingStories.All)
         .Concat(AsideStories.All)
+        .Concat(CorrectedAwayStories.All)
         .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-");

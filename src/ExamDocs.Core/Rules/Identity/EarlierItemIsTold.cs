@@ -48,6 +48,8 @@ public sealed class EarlierItemIsTold : Rule<ItemCase>
             EarlierState.Destroyed => $"recorded as destroyed",
             EarlierState.Held => $"held as not determined",
             EarlierState.LaterDefect => $"found with a defect that could become a danger",
+            EarlierState.Quarantined => $"put in quarantine",
+            EarlierState.Lost => $"recorded as lost",
             _ => $"withdrawn",
         };
 

@@ -106,7 +106,7 @@ internal sealed class StoryVisit
             }
         );
 
-    public StoryVisit Disposed(string item, string action) =>
+    public StoryVisit Disposed(string item, string action, string? on = null) =>
         Row(
             "disposals",
             new()
@@ -114,7 +114,7 @@ internal sealed class StoryVisit
                 ["item"] = item,
                 ["action"] = action,
                 ["by"] = "Ada Fenn",
-                ["on"] = _day,
+                ["on"] = on ?? _day,
             }
         );
 
