@@ -23,7 +23,7 @@ public sealed class OpeningTests : Workplace
         ByHand("PRAGMA user_version = 99");
         var before = File.ReadAllBytes(Database);
         var refused = Assert.Throws<RegisterRefusedException>(Open);
-        Assert.Contains("later version (layout 99; this one knows 6)", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("later version (layout 99; this one knows 7)", refused.Message, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(Database));
     }
 

@@ -86,7 +86,7 @@ public sealed class AddressTests : Workplace
         ByHand("UPDATE register SET layout = 99");
         var refused = Assert.Throws<RegisterRefusedException>(Open);
         Assert.Equal(
-            $"The register postgres://127.0.0.1/{DatabaseName} was written by a later version (layout 99; this one knows 6). "
+            $"The register postgres://127.0.0.1/{DatabaseName} was written by a later version (layout 99; this one knows 7). "
                 + "Use that version.",
             refused.Message
         );

@@ -9,12 +9,15 @@ namespace ExamDocs.Core.Identity;
 /// "12").
 /// </summary>
 /// <remarks>
-/// They are compared again with Greek and Cyrillic letters as the Latin ones that they look like, O as 0, I and l as 1 (and l as L, for
-/// small letters typed throughout), without the stroke of a letter, with Ä, Ö and Ü as AE, OE and UE, and with a blank between digits
-/// as a separator ("HB 1 2" for "HB-1-2"). Two texts are the same where they have a key in common.
+/// They are compared again with Greek and Cyrillic letters as the Latin ones that they look like, O as 0, I and l as 1 (and each l as
+/// L, for small letters typed throughout), without the stroke of a letter, with Ä, Ö, Ø, Ü and Å as AE, OE, OE, UE and AA, and with a
+/// blank between digits as a separator ("HB 1 2" for "HB-1-2"). Two texts are the same where they have a key in common.
 /// </remarks>
 public static class Folded
 {
+    /// <summary>The most small l of which each is read both ways: eight readings.</summary>
+    private const int MostReadApart = 3;
+
     private static readonly FoldedLately<IReadOnlyList<string>> Lately = new(KeysOf);
 
     /// <summary>True where both are given and are the same marking; an empty or missing text is the same as no other.</summary>
@@ -41,7 +44,7 @@ public static class Folded
         var isAscii = Ascii.IsValid(text);
         var normal = isAscii ? text : Apart(text);
         bool[] blanks = isAscii && !text.Any(char.IsWhiteSpace) ? [false] : [false, true];
-        string[] readings = normal.Contains(LookAlike.Diaeresis) ? [normal, normal.Replace(LookAlike.Diaeresis, 'E')] : [normal];
+        string[] readings = LookAlike.Spelt(normal) is { } spelt ? [normal, spelt] : [normal];
         return
         [
             .. readings
@@ -55,9 +58,27 @@ public static class Folded
     {
         var upper = reading.ToUpperInvariant();
         yield return Key(upper, blankSeparates);
-        yield return "~" + Key(AsDrawn(reading.Replace('l', '1').ToUpperInvariant()), blankSeparates);
-        if (reading.Contains('l', StringComparison.Ordinal))
-            yield return "~" + Key(AsDrawn(upper), blankSeparates);
+        foreach (var typed in WithEachL(reading).Select(r => r.ToUpperInvariant()))
+        {
+            var drawn = AsDrawn(typed);
+            yield return "~" + Key(drawn, blankSeparates);
+            // "RO-7" for "R07": what was typed beside the separator was a letter.
+            if (!string.Equals(drawn, typed, StringComparison.Ordinal))
+                yield return "~" + Key(drawn, blankSeparates, typed);
+        }
+    }
+
+    /// <summary>Every reading of the small l in a text, as 1 or as L; of many, all as 1 and all as L.</summary>
+    private static IEnumerable<string> WithEachL(string text)
+    {
+        if (!text.Contains('l', StringComparison.Ordinal))
+            return [text];
+        var at = Enumerable.Range(0, text.Length).Where(i => text[i] == 'l').ToList();
+        if (at.Count > MostReadApart)
+            return [text, text.Replace('l', '1')];
+        return Enumerable.Range(0, 1 << at.Count).Select(ones => string.Concat(text.Select((c, i) => IsOne(ones, i) ? '1' : c)));
+
+        bool IsOne(int ones, int i) => at.IndexOf(i) is >= 0 and var n && ((ones >> n) & 1) == 1;
     }
 
     private static string AsDrawn(string capitals) => LookAlike.Latin(capitals).Replace('O', '0').Replace('I', '1');
@@ -70,13 +91,15 @@ public static class Folded
 
     /// <param name="text">In capitals.</param>
     /// <param name="blankSeparates">True where a blank between digits counts as a separator; else it does not count.</param>
-    private static string Key(string text, bool blankSeparates)
+    /// <param name="typed">What says, sign by sign, which of them are digits; null for the text itself.</param>
+    private static string Key(string text, bool blankSeparates, string? typed = null)
     {
         var key = new StringBuilder(text.Length);
-        var separated = false;
+        var (separated, wasDigit, at) = (false, false, 0);
         foreach (var rune in text.EnumerateRunes())
         {
             var category = Rune.GetUnicodeCategory(rune);
+            at += rune.Utf16SequenceLength;
             if (LookAlike.IsMark(category) && !LookAlike.IsVoiced(rune))
                 continue;
             if (Rune.IsWhiteSpace(rune) || category is UnicodeCategory.Format || rune.Value == LookAlike.BlankOfBraille)
@@ -90,9 +113,10 @@ public static class Folded
             else
             {
                 var isDigit = category is UnicodeCategory.DecimalDigitNumber;
-                if (separated && key.Length > 0 && isDigit && char.IsDigit(key[^1]))
+                var counts = isDigit && (typed is null || char.IsDigit(typed[at - 1]));
+                if (separated && counts && wasDigit)
                     key.Append('-');
-                separated = false;
+                (separated, wasDigit) = (false, counts);
                 if (isDigit)
                     key.Append((char)('0' + (int)Rune.GetNumericValue(rune)));
                 else

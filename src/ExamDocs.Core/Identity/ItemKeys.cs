@@ -28,7 +28,7 @@ public static class ItemKeys
     private static IEnumerable<ItemKey> OfItem(Item item) =>
         [
             .. Keys(item.Id, Id, item.Id),
-            .. Keys(item.Id, Serial, item.Serial),
+            .. SerialKeys.Of(item.Serial).Select(key => new ItemKey(item.Id ?? "", Serial + key)),
             .. Keys(item.Id, Id, item.Formerly),
             .. Keys(item.Id, Id, item.FittedTo),
             .. item.NotTheSameAs.SelectMany(other => Keys(item.Id, Id, other.Id)),

@@ -16,7 +16,10 @@ internal static class LookAlike
     public const string Capitals = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧϹͿϺАВЕЅІЈКМНОРСТУХӀԌԚԜҮѴҺԀ";
 
     /// <summary>A pair of points above, in a text whose marks stand apart: U+0308.</summary>
-    public const char Diaeresis = '\u0308';
+    private const char Diaeresis = '\u0308';
+
+    /// <summary>A ring above, in a text whose marks stand apart: U+030A.</summary>
+    private const char Ring = '\u030A';
 
     private const string Alike = "ABEZHIKMNOPTYXCJMABESIJKMHOPCTYXIGQWYVHD";
 
@@ -47,7 +50,22 @@ internal static class LookAlike
             .Replace("Æ", "AE", StringComparison.Ordinal)
             .Replace("œ", "oe", StringComparison.Ordinal)
             .Replace("Œ", "OE", StringComparison.Ordinal)
+            .Replace("þ", "th", StringComparison.Ordinal)
+            .Replace("Þ", "TH", StringComparison.Ordinal)
             .Replace('ı', 'i');
+
+    /// <summary>
+    /// A text whose marks stand apart, with Ä, Ö, Ø, Ü and Å in the letters that they are spelt with where a keyboard lacks them; null
+    /// where it has none of them.
+    /// </summary>
+    public static string? Spelt(string text)
+    {
+        var spelt = text.Replace(Diaeresis, 'E')
+            .Replace(Ring, 'A')
+            .Replace("ø", "oe", StringComparison.Ordinal)
+            .Replace("Ø", "OE", StringComparison.Ordinal);
+        return string.Equals(spelt, text, StringComparison.Ordinal) ? null : spelt;
+    }
 
     /// <summary>Signs that make another letter of a Japanese one, and are no mark that may be left out.</summary>
     public static bool IsVoiced(Rune sign) => sign.Value is 0x3099 or 0x309A;

@@ -4,10 +4,8 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>What records say of an item that nobody examined for it: that it was put aside, lost, or held.</summary>
-internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals)
+internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals, KnownReleases releases)
 {
-    private readonly KnownReleases _releases = new(items);
-
     /// <summary>
     /// Whether an item was put aside or lost since its latest examination, or a record held it: what that examination found counts no more.
     /// </summary>
@@ -52,7 +50,7 @@ internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals)
         from disposal in DisposalsOf(entry)
         where disposal.Action is DisposalAction.Quarantined
         let day = disposal.On ?? entry.Day
-        where !withdrawals.Open(same, upTo: day).Any(w => w.On <= day) && !_releases.EndQuarantine(entry, day, same)
+        where !withdrawals.Open(same, upTo: day).Any(w => w.On <= day) && !releases.EndQuarantine(entry, day, same)
         select disposal with
         {
             Item = id,

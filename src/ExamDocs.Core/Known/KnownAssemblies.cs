@@ -99,7 +99,15 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings, 
             NextBy = Earlier(whole.NextBy, part.NextBy),
         };
 
-    public static LocalDate? Earlier(LocalDate? one, LocalDate? other) =>
+    /// <summary>Two parts may have one id: the worse of them decides on the whole.</summary>
+    public static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) =>
+        parts
+            .OrderByDescending(p => p.Outcome)
+            .Aggregate(
+                (worst, other) => worst with { Until = Earlier(worst.Until, other.Until), NextBy = Earlier(worst.NextBy, other.NextBy) }
+            );
+
+    private static LocalDate? Earlier(LocalDate? one, LocalDate? other) =>
         one is null ? other
         : other is null || one < other ? one
         : other;

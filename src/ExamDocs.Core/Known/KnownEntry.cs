@@ -48,6 +48,14 @@ internal sealed class KnownEntry
             .Cast<LocalDate?>()
             .Min();
 
+    /// <summary>The criteria by which an examination of a day found a defect, or left a doubt.</summary>
+    public HashSet<string> FoundOn(LocalDate day) =>
+        Visit
+            .Record.Examinations.Where(e => IsMine(e.Item) && e.DayAt(Visit.Record.Visit) == day)
+            .SelectMany(e => e.Observations.Where(o => o.State is ObservedState.Defect or ObservedState.Doubt).Select(o => o.Criterion))
+            .OfType<string>()
+            .ToHashSet(StringComparer.Ordinal);
+
     public bool IsMine(string? id) => id is not null && string.Equals(id, Item.Id, StringComparison.Ordinal);
 
     /// <summary>True where this one is of a later day or, on one day, of a later version. The record under check comes last.</summary>

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Records;
+
 namespace ExamDocs.Core.Known;
 
 /// <summary>The entries of all records, and which of them are the same item.</summary>
@@ -17,7 +19,8 @@ internal sealed class KnownItems
         var all = Current.Concat(Past).ToList();
         (_all, _past) = (new EntryIndex(all), new EntryIndex(Past));
         _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
-            // A serial number that a later version of the record corrected was never a batch number.
+            // What the program lists for a recall, nobody had before them; and what a later version corrected was never a batch number.
+            .Where(visit => RecallVisit.Read(visit.First().Visit.Record.Visit.Reference) is null)
             .SelectMany(visit => BatchesOf([.. BatchesOf([.. visit]).Select(b => b.Entry).Distinct().Where(e => !IsReplaced(e))]))
             .ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
         Answers = new AnsweredItems(this, all);

@@ -4,8 +4,8 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>
-/// Which items of a record might be one that was withdrawn, destroyed, put in quarantine, lost or held, or has an open defect, under other particulars. Sound
-/// kit is never asked about.
+/// Which items of a record might be one that was withdrawn, destroyed, put in quarantine, lost or held, or has an open defect, under
+/// other particulars. Sound kit is never asked about.
 /// </summary>
 internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings, KnownAside aside)
 {
@@ -43,7 +43,9 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings, K
     private bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
     {
         // A formerly that a particular contradicts proves nothing.
-        var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s) && items.AreOneThing(entry, s)).ToList();
+        var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s) && items.AreOneThing(entry, s))
+            .Where(s => !items.IsReplaced(s))
+            .ToList();
         return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.Day >= s.Day));
     }
 
@@ -116,9 +118,11 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings, K
             : null;
     }
 
-    private static bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) =>
-        entries.Any(e =>
-            e.Visit.Record.Remedies.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
-            || e.Visit.Record.Renewals.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
-        );
+    private bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) =>
+        entries
+            .Where(e => !items.IsReplaced(e))
+            .Any(e =>
+                e.Visit.Record.Remedies.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
+                || e.Visit.Record.Renewals.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
+            );
 }

@@ -17,6 +17,9 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
     /// </summary>
     public bool IsUndecided { get; init; }
 
+    /// <summary>Identity of the register that it came in from; null for the register that is asked, or none.</summary>
+    public string? Origin { get; init; }
+
     /// <summary>Its items, folded once for all records that are compared with them.</summary>
     internal IReadOnlyList<KnownEntry> Entries => _entries ??= [.. KnownEntry.Of(this, isCurrent: false)];
 
@@ -27,11 +30,18 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
     /// True where this is a later version of a visit, and what is good in that one counts only if this one says it too: its day is
     /// within 31 days of the other's, inclusive.
     /// </summary>
+    /// <remarks>Whether a version that came in from another register is the later one nobody knows: then each replaces the other.</remarks>
     internal bool Replaces(KnownVisit earlier) =>
-        Number > earlier.Number && IsOneVisit(Record, earlier.Record) && IsNear(Record.Visit.ExaminedOn, earlier.Record.Visit.ExaminedOn);
+        (Number > earlier.Number || (earlier.Origin is { } origin && !string.Equals(origin, Origin, StringComparison.Ordinal)))
+        && !ReferenceEquals(this, earlier)
+        && AreVersions(Record, earlier.Record);
+
+    /// <summary>True where both are versions of one visit, and their days are near one another: a reference may be used again.</summary>
+    public static bool AreVersions(ExaminationRecord one, ExaminationRecord other) =>
+        IsOneVisit(one, other) && IsNear(one.Visit.ExaminedOn, other.Visit.ExaminedOn);
 
     /// <summary>True where two days are at most 31 days apart, or one of them is not recorded.</summary>
-    internal static bool IsNear(LocalDate? one, LocalDate? other) =>
+    private static bool IsNear(LocalDate? one, LocalDate? other) =>
         one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= MostDaysApart;
 
     /// <summary>True where both are versions of one visit: one reference and one employer.</summary>

@@ -48,8 +48,8 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     }
 
     /// <summary>
-    /// True where both are one withdrawal: of one day and for the same reasons, or from versions of one visit. So is a later visit
-    /// that only found the item still withdrawn: the label that hangs on it now may be from that visit. Where only a
+    /// True where both are one withdrawal: of one day, for the same reasons and by the same criteria, or from versions of one visit. So is
+    /// a later visit that only found the item still withdrawn: the label that hangs on it now may be from that visit. Where only a
     /// <c>formerly</c> that something contradicts joins two items, each has its own withdrawals.
     /// </summary>
     private bool IsOneWithdrawal((KnownEntry Entry, PastWithdrawal Withdrawal) one, (KnownEntry Entry, PastWithdrawal Withdrawal) other)
@@ -62,7 +62,10 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             && !IsForAnotherCause(one.Withdrawal, other.Withdrawal)
             && (
                 KnownVisit.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
-                || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal))
+                || (
+                    WithdrawalEnd.HaveOneReason(one.Withdrawal, other.Withdrawal)
+                    && one.Entry.FoundOn(one.Withdrawal.On).SetEquals(other.Entry.FoundOn(other.Withdrawal.On))
+                )
             );
     }
 
@@ -86,18 +89,11 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     {
         const string Id = "x";
         var (releases, renewals) = (_releases.Of(Id, entries), Renewals(entries).Select(r => r.Renewal).ToList());
-        List<LocalDate> makingGood =
-        [
-            .. Remedies(Id, entries)
-                .Select(r => r.DoneOn)
-                .Concat(
-                    entries
-                        .Where(e => MakesGood(e, entries))
-                        .SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item)))
-                        .Select(r => r.DoneOn)
-                )
-                .OfType<LocalDate>(),
-        ];
+        var renewed = entries
+            .Where(e => MakesGood(e, entries))
+            .SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item)))
+            .Select(r => r.DoneOn);
+        var makingGood = Remedies(Id, entries).Select(r => r.DoneOn).Concat(renewed).OfType<LocalDate>().ToList();
         return
         [
             .. Of(Id, entries)
@@ -162,10 +158,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         var isOfThisVisit = KnownVisit.IsOneVisit(entry.Visit.Record, current);
         foreach (var outcome in entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw))
         {
-            var documents = outcome
-                .Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report")
-                .Select(d => d.Number)
-                .ToList();
+            var documents = Naming(outcome.Documents);
             string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
             // Withdrawn only because it was destroyed before: that is a repeated withdrawal, like W10, and ends with the first one.
             if (codes is [] && outcome.Codes.Contains("W11", StringComparer.Ordinal))
@@ -187,7 +180,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         }
         if (entry.DestroyedOn is { } day)
         {
-            var documents = entry.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
+            var documents = Naming(entry.Documents);
             yield return new PastWithdrawal(id, documents.FirstOrDefault(), day, ["W11"], true)
             {
                 Documents = documents,
@@ -195,6 +188,9 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             };
         }
     }
+
+    private static List<string> Naming(IEnumerable<KnownDocument> documents) =>
+        [.. documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number)];
 
     private static bool IsDerived(PastWithdrawal w) => w.Codes is ["W10"];
 }

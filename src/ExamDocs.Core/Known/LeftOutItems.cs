@@ -10,9 +10,7 @@ internal static class LeftOutItems
     /// <param name="others">Visits of other records.</param>
     public static IEnumerable<string> Of(ExaminationRecord visit, KnownItems items, IReadOnlyList<KnownVisit> others)
     {
-        var versions = others
-            .Where(v => KnownVisit.IsOneVisit(v.Record, visit) && KnownVisit.IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
-            .ToHashSet();
+        var versions = others.Where(v => KnownVisit.AreVersions(v.Record, visit)).ToHashSet();
         var here = items.Current.SelectMany(items.SameAs).ToHashSet();
         return items
             .Past.Where(e =>

@@ -23,7 +23,7 @@ internal sealed class Particulars
     public Particulars(Item item, string? owner)
     {
         (Id, Category, Maker, Model) = (Folded.Keys(item.Id), Folded.Keys(item.Category), MakerKeys(item.Maker), Folded.Keys(item.Model));
-        (PartNumber, Serial, OwnersMark) = (Folded.Keys(item.PartNumber), Folded.Keys(item.Serial), Folded.Keys(item.OwnersMark));
+        (PartNumber, Serial, OwnersMark) = (Folded.Keys(item.PartNumber), SerialKeys.Of(item.Serial), Folded.Keys(item.OwnersMark));
         (Formerly, Owner, _manufactured) = (Folded.Keys(item.Formerly), FirmName.Fold(owner), item.Manufactured);
     }
 

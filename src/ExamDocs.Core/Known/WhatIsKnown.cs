@@ -53,7 +53,7 @@ public sealed class WhatIsKnown
         if (others.Count == 0 && _visit.Record.Items.All(i => i is { Formerly: null, NotTheSameAs.Count: 0 }))
             return History.None;
         var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
-        var aside = new KnownAside(_items, _withdrawals);
+        var aside = new KnownAside(_items, _withdrawals, _releases);
         var assemblies = new KnownAssemblies(_items, _fittings, aside);
         var questions = new KnownQuestions(_items, _fittings, aside);
         return new History([
@@ -68,7 +68,13 @@ public sealed class WhatIsKnown
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
             Quarantines = [.. known.SelectMany(k => aside.Quarantines(k.Entry.Item.Id!, k.Same)).Distinct()],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
-            Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
+            Parts =
+            [
+                .. known
+                    .SelectMany(k => assemblies.PartsOn(k.Entry))
+                    .GroupBy(p => (p.Id, p.Whole, p.PartNumber))
+                    .Select(KnownAssemblies.WorstOf),
+            ],
             Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],
             Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
             Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Known.Respellings.Of(k.Entry, k.Same)).Distinct()],
@@ -94,19 +100,6 @@ public sealed class WhatIsKnown
                 .Current.Where(c => !c.IsNameAlone && rows.Exists(row => _items.SameAs(c).Contains(row)))
                 .Select(c => new OtherName(name.Item.Id!, c.Item.Id!))
             : [];
-
-    /// <summary>Two parts may have one id: the worse of them decides on the whole.</summary>
-    private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) =>
-        parts
-            .OrderByDescending(p => p.Outcome)
-            .Aggregate(
-                (worst, other) =>
-                    worst with
-                    {
-                        Until = KnownAssemblies.Earlier(worst.Until, other.Until),
-                        NextBy = KnownAssemblies.Earlier(worst.NextBy, other.NextBy),
-                    }
-            );
 
     /// <summary>
     /// The earlier examinations, as recorded: of each day the version stored last. Those of this visit's day or later are left out.

@@ -65,6 +65,10 @@ internal static class WithdrawalEnd
     /// <summary>Without W10: that one repeats an earlier withdrawal, which needs a release of its own.</summary>
     public static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
 
+    /// <summary>True where two withdrawals are for the same reasons.</summary>
+    public static bool HaveOneReason(PastWithdrawal one, PastWithdrawal other) =>
+        Codes(one).ToHashSet(StringComparer.Ordinal).SetEquals(Codes(other));
+
     /// <summary>
     /// A release needs grounds that somebody else can follow: two words at least, and eight letters (common practice, no source).
     /// </summary>

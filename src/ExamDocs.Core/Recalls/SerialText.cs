@@ -37,8 +37,8 @@ internal sealed partial class SerialText
     /// <summary>Without "SN", "No." and the like, unless the numbers that it is compared with begin so as well.</summary>
     public SerialText WithoutLabel(IEnumerable<SerialText> named)
     {
-        var label = Label().Match(Text);
-        return !label.Success || named.Any(n => Label().IsMatch(n.Text)) ? this : new SerialText(Text[label.Length..]);
+        var label = SerialKeys.Label().Match(Text);
+        return !label.Success || named.Any(n => SerialKeys.Label().IsMatch(n.Text)) ? this : new SerialText(Text[label.Length..]);
     }
 
     /// <summary>Without the last characters; null where none would be left.</summary>
@@ -115,13 +115,6 @@ internal sealed partial class SerialText
 
     [GeneratedRegex(@"[-/.:()#'] ?[-/.:#']", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Doubled();
-
-    [GeneratedRegex(
-        @"\A(S ?[/.]? ?N|SER(IAL)?( ?(NO|NR|NUMBER))?|NO|NR|NUMBER)[-.:/# ]*(?=[A-Z0-9])",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
-        1000
-    )]
-    private static partial Regex Label();
 }
 
 /// <summary>What counts as a separator between two digits: "1-2" is not "12", unless somebody typed one for the other.</summary>

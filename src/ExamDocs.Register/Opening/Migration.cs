@@ -82,9 +82,9 @@ internal static class Migration
 
     /// <summary>
     /// The last step, whichever layout a register had: the keys of visits and of items are made anew where they are others by now. Layout 5
-    /// brought those of visits, layout 6 more spellings that count as one.
+    /// brought those of visits, layouts 6 and 7 more spellings that count as one.
     /// </summary>
-    public static void ToSixth(RegisterDatabase database)
+    public static void ToLatestKeys(RegisterDatabase database)
     {
         var connection = database.Connection;
         connection.Execute("UPDATE register SET layout = $1", Layout.Version);

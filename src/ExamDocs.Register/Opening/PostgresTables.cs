@@ -90,7 +90,7 @@ internal static class PostgresTables
         connection.Execute(Written(FourthLayout.Indexes(register.VisitOfEntry)));
         Migration.ToFourth(connection);
         connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
-        Migration.ToSixth(register);
+        Migration.ToLatestKeys(register);
         PostgresGuards.Make(connection);
     }
 
@@ -117,7 +117,7 @@ internal static class PostgresTables
             Migration.ToThird(register, today);
         if (version < 4)
             Migration.ToFourth(connection);
-        Migration.ToSixth(register);
+        Migration.ToLatestKeys(register);
         connection.Execute(GrantAsBefore);
         PostgresGuards.Make(connection);
     }

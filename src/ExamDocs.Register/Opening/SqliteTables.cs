@@ -91,7 +91,7 @@ internal sealed class SqliteTables(SqliteRegister register)
         }
         if (version < 5)
             _connection.Execute(Written(FifthLayout.Statements(register.DocumentOfEntry)));
-        Migration.ToSixth(register);
+        Migration.ToLatestKeys(register);
         foreach (var guard in Guards.All)
             _connection.Execute(SqliteRegister.Trigger(guard));
         _connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));

@@ -4,7 +4,7 @@ namespace ExamDocs.Register.Storage;
 internal static class Layout
 {
     /// <summary>The layout that this version writes.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     public static readonly IReadOnlyList<string> Tables =
     [

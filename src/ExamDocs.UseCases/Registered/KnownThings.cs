@@ -34,8 +34,8 @@ internal sealed class KnownThings
         (_documents, _asked, _today) = (documents, asked, today);
         _known = [.. known.DistinctBy(e => (e.Visit.Visit, e.Item.Id))];
         _entries = _known.ToDictionary(e => (e.Visit.Visit, e.Item.Id!));
-        _byId = Index(_known, e => e.Item.Id);
-        _bySerial = Index(_known, e => e.Item.Serial);
+        _byId = Index(_known, e => Folded.Keys(e.Item.Id));
+        _bySerial = Index(_known, e => SerialKeys.Of(e.Item.Serial));
         _batches = [.. _bySerial.Where(s => IsBatch(s, e => true) && IsBatch(s, e => !IsCorrected(e))).Select(s => s.Key)];
     }
 
@@ -94,7 +94,7 @@ internal sealed class KnownThings
                 .Concat(
                     Of(
                             thing
-                                .Thing.Rows.SelectMany(e => Folded.Keys(e.Item.Serial))
+                                .Thing.Rows.SelectMany(e => SerialKeys.Of(e.Item.Serial))
                                 .Where(key => !_batches.Contains(key))
                                 .SelectMany(key => _bySerial[key])
                         )
@@ -122,7 +122,7 @@ internal sealed class KnownThings
         var (rows, row) = (thing.Rows, entry.Item);
         // A marking that the latest row leaves out is still on the item.
         foreach (var (at, older) in rows.Index())
-            row = at == 0 ? older.Item : Filled(row, older.Item, thing.Counting.Contains(older) ? older.Item.NotTheSameAs : []);
+            row = at == 0 ? older.Item : Filled(row, older.Item, thing.AnswersOf(older));
         if (row != entry.Item)
         {
             var latest = _asked(row, rows[0].Record);
@@ -154,20 +154,17 @@ internal sealed class KnownThings
             : filled;
     }
 
-    private bool IsCorrected(ItemEntry entry) =>
-        Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key]).Any(later => later.HasRow && ThingOnRecord.IsLaterVersion(entry, later));
+    private bool IsCorrected(ItemEntry entry) => ThingOnRecord.IsCorrected(entry, Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key]));
 
     /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
     private static bool IsBatch(IEnumerable<ItemEntry> serial, Func<ItemEntry, bool> counts) =>
         serial
-            .Where(counts)
+            .Where(e => counts(e) && RecallVisit.Read(e.Visit.Reference) is null)
             .GroupBy(e => e.Visit.Visit)
             .Any(visit =>
                 visit.Any(a => visit.Any(b => Folded.Differ(a.Item.Id, b.Item.Id) && ThingOnRecord.IsOneMaker(a.Item.Maker, b.Item.Maker)))
             );
 
-    private static ILookup<string, ItemEntry> Index(IEnumerable<ItemEntry> entries, Func<ItemEntry, string?> of) =>
-        entries
-            .SelectMany(e => Folded.Keys(of(e)).Select(key => (Key: key, Entry: e)))
-            .ToLookup(e => e.Key, e => e.Entry, StringComparer.Ordinal);
+    private static ILookup<string, ItemEntry> Index(IEnumerable<ItemEntry> entries, Func<ItemEntry, IReadOnlyList<string>> of) =>
+        entries.SelectMany(e => of(e).Select(key => (Key: key, Entry: e))).ToLookup(e => e.Key, e => e.Entry, StringComparer.Ordinal);
 }

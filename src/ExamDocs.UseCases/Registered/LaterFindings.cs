@@ -9,8 +9,8 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// What other visits found against items of a visit that is only issued now, and deciding it did not know of: one of a later day may have come
-/// into the register first; then it could end nothing of this one. What is asked is what verifying the document would ask.
+/// What other visits found against items of a visit that is only issued now, and deciding it did not know of: one of a later day may
+/// have come into the register first; then it could end nothing of this one. What is asked is what verifying the document would ask.
 /// </summary>
 internal static class LaterFindings
 {
@@ -61,7 +61,7 @@ internal static class LaterFindings
         return ids.SelectMany(Keys).Concat(record.Items.Where(i => ids.Contains(i.Id)).SelectMany(i => KeysOf(i).Concat(Keys(i.FittedTo))));
     }
 
-    private static IEnumerable<string> KeysOf(Item item) => Keys(item.Id).Concat(Keys(item.Serial)).Concat(Keys(item.Formerly));
+    private static IEnumerable<string> KeysOf(Item item) => Keys(item.Id).Concat(SerialKeys.Of(item.Serial)).Concat(Keys(item.Formerly));
 
     private static IEnumerable<string> Keys(string? text) => Folded.Keys(text);
 }

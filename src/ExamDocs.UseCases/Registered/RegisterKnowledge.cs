@@ -68,7 +68,10 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     {
         var number = stored.Visit.Visit;
         if (!_visits.TryGetValue(number, out var known))
-            _visits[number] = known = new KnownVisit(number, Records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))]);
+            _visits[number] = known = new KnownVisit(number, Records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))])
+            {
+                Origin = stored.Visit.Origin,
+            };
         return known;
     }
 

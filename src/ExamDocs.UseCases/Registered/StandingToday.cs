@@ -14,8 +14,6 @@ namespace ExamDocs.UseCases.Registered;
 /// </summary>
 internal sealed class StandingToday
 {
-    private const string NotExamined = "U0";
-
     private readonly DocumentsOnRecord _documents;
     private readonly LocalDate _today;
 
@@ -65,7 +63,7 @@ internal sealed class StandingToday
     private FoundItem Decided()
     {
         var (counting, history) = (Thing.Counting.ToList(), Thing.Entries.ToDictionary(e => e, Visit));
-        var at = Math.Max(0, counting.FindIndex(e => e.Outcome.Codes is not [NotExamined]));
+        var at = Math.Max(0, counting.FindIndex(e => e.Outcome.Codes is not ["U0"]));
         var (standing, why, isByDate) = Of(counting[at], counting[..at], history[counting[at]]);
         return new FoundItem
         {
@@ -108,14 +106,14 @@ internal sealed class StandingToday
             return new(Standing.Held, $"not determined{On(decided)}: {OutcomeRules.InWords(outcome.Codes)}");
         if (_documents.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.Item, decided)) is { } end)
             return new(Standing.Withdrawn, $"{end.Why}, since {end.On}");
-        if (outcome.Until < _today)
-            return new(Standing.Withdrawn, $"not to be used after {outcome.Until.Value}", IsByDate: true);
         if (Thing.Known.Questions.Count > 0)
             return new(Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Questions)));
         if (Thing.Known.Quarantined.Count > 0)
             return new(Standing.Held, $"put in quarantine{On(Thing.Known.Quarantined.Max())}");
         if (SentForRepair(decided, since) is { } sent)
             return new(Standing.Held, $"sent for repair{On(sent)}");
+        if (outcome.Until < _today)
+            return new(Standing.Withdrawn, $"not to be used after {outcome.Until.Value}", IsByDate: true);
         if (outcome.NextBy is not { } next)
             return new(Standing.Held, $"no next examination is recorded{On(decided)}", IsByDate: true);
         if (next < _today)

@@ -41,7 +41,7 @@ internal sealed class ThingOnRecord
     public bool MayBeUnderOneTag(ItemEntry entry) =>
         Rows.Any(row => Folded.Same(row.Item.Id, entry.Item.Id) && FirmName.MayBeSame(row.Owner, entry.Owner))
         && Rows.All(row =>
-            !Folded.Differ(row.Item.Serial, entry.Item.Serial)
+            !SerialKeys.Differ(row.Item.Serial, entry.Item.Serial)
             && !Folded.Differ(row.Item.OwnersMark, entry.Item.OwnersMark)
             && !Folded.Differ(row.Item.Manufactured?.ToString(), entry.Item.Manufactured?.ToString())
         );
@@ -55,28 +55,42 @@ internal sealed class ThingOnRecord
         && !other.IsToldFrom(this)
         && Rows.Any(mine =>
             other.Rows.Any(theirs =>
-                Folded.Same(mine.Item.Serial, theirs.Item.Serial)
+                SerialKeys.Same(mine.Item.Serial, theirs.Item.Serial)
                 && !Folded.Differ(mine.Item.Category, theirs.Item.Category)
                 && (mine.Item.Maker is null || theirs.Item.Maker is null || IsOneMaker(mine.Item.Maker, theirs.Item.Maker))
             )
         );
 
-    private bool IsToldFrom(ThingOnRecord other) =>
-        Counting.SelectMany(mine => mine.Item.NotTheSameAs).Any(told => other.Rows.Any(theirs => Folded.Same(told.Id, theirs.Item.Id)));
+    private bool IsToldFrom(ThingOnRecord other) => Answers.Any(told => other.Rows.Any(theirs => Folded.Same(told.Id, theirs.Item.Id)));
+
+    /// <summary>What it was said not to be, by records that no later version took it back from.</summary>
+    private IEnumerable<DifferentItem> Answers => Rows.SelectMany(AnswersOf);
+
+    /// <summary>The same, by one of its entries.</summary>
+    public IReadOnlyList<DifferentItem> AnswersOf(ItemEntry entry) => IsCorrected(entry, Entries) ? [] : entry.Item.NotTheSameAs;
 
     public static bool IsOneMaker(string? one, string? other) => Folded.Same(one, other) || FirmName.Same(one, other);
 
-    /// <summary>True where the later entry is of a later version of the same visit.</summary>
-    public static bool IsLaterVersion(ItemEntry entry, ItemEntry later) =>
-        later.Visit.Visit > entry.Visit.Visit && KnownVisit.IsOneVisit(later.Record, entry.Record);
+    /// <summary>
+    /// True where a later version of the visit, of a day near it, has a row under this id: what told it from others counts only if that one
+    /// says it too.
+    /// </summary>
+    public static bool IsCorrected(ItemEntry entry, IEnumerable<ItemEntry> underId) =>
+        underId.Any(later =>
+            later.HasRow
+            && later.Visit.Visit > entry.Visit.Visit
+            && Folded.Same(later.Item.Id, entry.Item.Id)
+            && KnownVisit.AreVersions(later.Record, entry.Record)
+        );
 
     /// <summary>
     /// A later version of a visit replaces what the earlier one said of an item that it examined. A worse outcome of a much later day is
     /// rather that of another visit, whose reference was used twice.
     /// </summary>
     public static bool IsReplacedBy(ItemEntry entry, ItemEntry later) =>
-        later.Outcome.ExaminedOn is not null
-        && IsLaterVersion(entry, later)
+        later.Visit.Visit > entry.Visit.Visit
+        && later.Outcome.ExaminedOn is not null
+        && KnownVisit.IsOneVisit(later.Record, entry.Record)
         && (entry.Day <= later.Day.PlusMonths(1) || entry.Badness <= later.Badness);
 
     /// <summary>Of several decisions of one day the worst counts, unless it is a withdrawal that has ended.</summary>

@@ -61,6 +61,36 @@ public sealed class ReleasedByDocumentTests
         );
     }
 
+    /// <summary>What was looked at again for the one was not looked at for the other.</summary>
+    [Fact]
+    public void Two_records_of_one_day_with_doubts_about_different_things_are_two_withdrawals()
+    {
+        var eye = Doubted(Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W2", "W6"), "termination");
+        var stain = Doubted(Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W2", "W6"), "contamination");
+        Assert.Equal(
+            [
+                ["Q-1"],
+                ["Q-2"],
+            ],
+            Known(Visit("V-3", Autumn, Bridge()), eye, stain).Withdrawals.Select(w => w.Documents)
+        );
+    }
+
+    private static KnownVisit Doubted(KnownVisit visit, string criterion) =>
+        visit with
+        {
+            Record = visit.Record with
+            {
+                Examinations =
+                [
+                    visit.Record.Examinations[0] with
+                    {
+                        Observations = [new() { Criterion = criterion, State = ObservedState.Doubt }],
+                    },
+                ],
+            },
+        };
+
     private static History Known(ExaminationRecord now, params KnownVisit[] others) => WhatIsKnown.Of(now, others).History;
 
     private static KnownVisit Withdrawn(int number, string reference, LocalDate on, Item item, string label, params string[] codes) =>

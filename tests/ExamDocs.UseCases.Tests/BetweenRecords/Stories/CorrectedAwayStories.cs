@@ -143,6 +143,17 @@ internal static class CorrectedAwayStories
                 ],
                 Must = ["C-1 withdraw W10"],
             },
+            new Story("A repair of a later defect corrected away, and another serial number", "The defect is there still.")
+            {
+                Runs =
+                [
+                    [Connector("V-1", Spring, i => i.LaterDefect("2027-03-01"))],
+                    [Visit("V-2", Summer).Connector("C-1", "B7", i => i.NotLookedAt()).Repaired("C-1")],
+                    [Visit("V-2", Summer).Connector("C-1", "B7", i => i.NotLookedAt())],
+                    [Visit("V-3", Autumn).Connector("C-1", "B8")],
+                ],
+                Must = ["C-1 undetermined U3"],
+            },
             new Story("A serial number typed twice and corrected", "It was never a batch number.")
             {
                 Runs =
@@ -161,6 +172,17 @@ internal static class CorrectedAwayStories
                     [Connector("V-1", Spring, i => i.Cut())],
                     [Visit("V-2", Autumn).Connector("C-9", "B7", i => i.Not("C-1", "both were on the table")).Connector("C-1", "B7")],
                     [Visit("V-2", Autumn).Connector("C-9", "B7")],
+                ],
+                Must = ["C-9 undetermined U3"],
+            },
+            new Story("An answer corrected away, and the next visit", "What was fit by the answer vouches for nothing.")
+            {
+                Runs =
+                [
+                    [Connector("V-1", Spring, i => i.Cut())],
+                    [Visit("V-2", Summer).Connector("C-9", "B7", i => i.Not("C-1", "both were on the table")).Connector("C-1", "B7")],
+                    [Visit("V-2", Summer).Connector("C-9", "B7")],
+                    [Visit("V-3", Autumn).Connector("C-9", "B7")],
                 ],
                 Must = ["C-9 undetermined U3"],
             },

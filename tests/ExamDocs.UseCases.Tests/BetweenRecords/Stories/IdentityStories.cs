@@ -30,12 +30,36 @@ internal static class IdentityStories
             ("serial left out", "RB-1", null),
             ("id and serial respelt at once", "rb 001", "q 100"),
         ];
-        return spellings.Select(s =>
-            new Story($"Withdrawn, and back {s.How}", "A spelling is no repair: it is the same bridge.")
-                .Then(Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Mark("M1").Cut()))
-                .Then(Visit("V-2", Autumn).Bridge(s.Id, s.Serial, i => i.Mark("M1")))
-                .Gives($"{s.Id} withdraw W10")
-        );
+        (string Was, string Is)[] ids =
+        [
+            ("RO-7", "R07"),
+            ("HEL-01", "hel-0l"),
+            ("LAN-51", "lan-5l"),
+            ("GRØN-3", "GROEN-3"),
+            ("ÅS-4", "AAS-4"),
+            ("ÞOR-2", "THOR-2"),
+        ];
+        return
+        [
+            .. spellings.Select(s =>
+                new Story($"Withdrawn, and back {s.How}", "A spelling is no repair: it is the same bridge.")
+                    .Then(Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Mark("M1").Cut()))
+                    .Then(Visit("V-2", Autumn).Bridge(s.Id, s.Serial, i => i.Mark("M1")))
+                    .Gives($"{s.Id} withdraw W10")
+            ),
+            .. ids.Select(id =>
+                new Story($"Withdrawn as {id.Was}, and back as {id.Is}", "A spelling is no repair: it is the same bridge.")
+                    .Then(Visit("V-1", Spring).Bridge(id.Was, null, i => i.Cut()))
+                    .Then(Visit("V-2", Autumn).Bridge(id.Is, null))
+                    .Gives($"{id.Is} withdraw W10")
+            ),
+            .. new[] { "SN Q100", "S/N: Q100", "Serial no. Q100" }.Select(serial =>
+                new Story($"Withdrawn, and back under a new id with {serial}", "It may be that one: somebody has to say.")
+                    .Then(Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Cut()))
+                    .Then(Visit("V-2", Autumn).Bridge("RB-9", serial))
+                    .Gives("RB-9 undetermined U3")
+            ),
+        ];
     }
 
     private static IEnumerable<Story> Tags() =>
