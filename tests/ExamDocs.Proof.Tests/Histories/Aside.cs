@@ -32,9 +32,12 @@ internal static class Aside
     }
 
     /// <summary>Another record has it as lost, and none has examined it after that day.</summary>
-    public static bool IsLost(this Things things, int thing, Sheet own)
+    /// <param name="things">The things.</param>
+    /// <param name="inherited">The thing, and what it was said to be formerly.</param>
+    /// <param name="own">The record that is decided.</param>
+    public static bool IsLost(this Things things, IReadOnlyList<int> inherited, Sheet own)
     {
-        var told = things.Told(thing, own).ToList();
+        var told = inherited.SelectMany(thing => things.Told(thing, own)).ToList();
         return told.Exists(lost =>
             IsLost(lost) && !things.IsTakenBack(lost) && told.TrueForAll(row => !row.Examined || row.Day <= lost.Day)
         );

@@ -18,7 +18,7 @@ internal sealed class Deciding
     {
         (_own, _sheets, _things) = (own, [.. known, own], new Things(known, own));
         _holds = new Holds(_things, _sheets, own);
-        _quarantines = new Quarantines(_things, _holds, own);
+        _quarantines = new Quarantines(_things, _holds, _sheets, own);
         _questions = new Questions(_things, _holds, _quarantines, _sheets, own);
         _fitted = new Fitted(_things, _sheets);
     }
@@ -76,7 +76,7 @@ internal sealed class Deciding
         found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
-        var isAside = row.Kit.Examination?.Text("conclusion") == "fit" && _quarantines.Open(thing).Any(day => day <= row.Day);
+        var isAside = row.Kit.Examination?.Text("conclusion") == "fit" && inherited.SelectMany(_quarantines.Open).Any(day => day <= row.Day);
         found.Codes.UnionWith(found.Asked || isDouble || isAside || _things.HasBadAnswer(row) ? ["U3"] : []);
         return found;
     }

@@ -4,7 +4,7 @@ using ExamDocs.Proof.Tests.SecondEvaluator;
 namespace ExamDocs.Proof.Tests.Histories;
 
 /// <summary>What other records put in quarantine: no correction of a record ends it, a release does.</summary>
-internal sealed class Quarantines(Things things, Holds holds, Sheet own)
+internal sealed class Quarantines(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet own)
 {
     /// <summary>
     /// The days of a thing's quarantines that nobody has ended. One of a day on which it was withdrawn ends with the withdrawal.
@@ -20,18 +20,19 @@ internal sealed class Quarantines(Things things, Holds holds, Sheet own)
 
     private bool WasWithdrawn(int thing, DateOnly day) => holds.Open(thing, day).Any(hold => hold.Day <= day);
 
+    /// <summary>Of the thing, or of what is said to have been it formerly.</summary>
     private bool IsReleased(int thing, DateOnly day) =>
-        things
-            .With[thing]
-            .Any(row =>
-                row.Sheet.Record.List("releases")
-                    .Any(release =>
-                        row.Sheet.Find(release.Text("item")) == row
-                        && release.Day("on") >= day
-                        // What is wrong with a release of the record itself is found there.
-                        && (row.Sheet == own || IsSound(release, row, thing, day))
-                    )
-            );
+        sheets.Any(sheet =>
+            sheet
+                .Record.List("releases")
+                .Any(release =>
+                    release.Day("on") >= day
+                    && sheet.Find(release.Text("item")) is { } row
+                    && things.Meant(release.Text("item"), sheet).Contains(thing)
+                    // What is wrong with a release of the record itself is found there.
+                    && (sheet == own || IsSound(release, row, thing, day))
+                )
+        );
 
     private bool IsSound(JsonElement release, Row row, int thing, DateOnly day) =>
         release.Day("on") <= row.Day

@@ -50,17 +50,19 @@ internal sealed class Questions(Things things, Holds holds, Quarantines quaranti
     private bool IsWithdrawn(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing);
 
     /// <summary>Something is known against it that is not known of the row's own thing already.</summary>
-    private bool IsTroubled(int thing, int own) =>
-        things.Besides(thing).Where(other => other != own).Append(thing).Any(other => holds.Open(other).Count > 0)
-        || holds.IsDestroyed(thing)
-        || quarantines.Open(thing).Count > 0
-        || things.IsLost(thing, sheet)
-        // What continues it adds to what is known against it, and takes nothing away.
-        || things
-            .Latest(thing, sheets, sheet)
-            .Concat(things.Latest(thing, sheets, sheet, Continuing(thing)))
-            .Where(row => things.Of(row) != own)
-            .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
+    private bool IsTroubled(int thing, int own)
+    {
+        List<int> inherited = [thing, .. things.Besides(thing).Where(other => other != own)];
+        return inherited.Exists(other => holds.Open(other).Count > 0 || quarantines.Open(other).Count > 0)
+            || holds.IsDestroyed(thing)
+            || things.IsLost(inherited, sheet)
+            // What continues it adds to what is known against it, and takes nothing away.
+            || things
+                .Latest(thing, sheets, sheet)
+                .Concat(things.Latest(thing, sheets, sheet, Continuing(thing)))
+                .Where(row => things.Of(row) != own)
+                .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
+    }
 }
 
 /// <summary>Which of several records about a thing count.</summary>
