@@ -76,7 +76,7 @@ internal sealed class Deciding
         found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
-        var isAside = row.Kit.Examination?.Text("conclusion") == "fit" && inherited.SelectMany(_quarantines.Open).Any(day => day <= row.Day);
+        var isAside = _quarantines.Forbid(row, inherited);
         found.Codes.UnionWith(found.Asked || isDouble || isAside || _things.HasBadAnswer(row) ? ["U3"] : []);
         return found;
     }

@@ -16,11 +16,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
     /// <param name="isOrigin">The record itself withdraws it, which others may only repeat.</param>
     public IReadOnlyList<Hold> Open(int thing, DateOnly? upTo = null, bool isOrigin = false)
     {
-        var all = things
-            .With[thing]
-            .Where(row => row.Sheet != own && row.Said is { Withdrawn: true })
-            .Select(Hold.Of)
-            .ToList();
+        var all = things.With[thing].Where(row => row.Sheet != own && row.Said is { Withdrawn: true }).Select(Hold.Of).ToList();
         // What it was formerly may be what withdrew it: the withdrawal is then that one's, and ends with it.
         var isKnown =
             isOrigin

@@ -45,11 +45,7 @@ internal sealed class Judged
             .Min();
         var d2 = row.Kit.End < row.Kit.OwnNext || row.Kit.OwnNext is null ? row.Kit.End : null;
         var d3 = parts.Select(part => part.Until).Min();
-        Codes.UnionWith([
-            .. d1 is null ? [] : new[] { "D1" },
-            .. d2 is null ? [] : new[] { "D2" },
-            .. d3 is null ? [] : new[] { "D3" },
-        ]);
+        Codes.UnionWith([.. d1 is null ? [] : new[] { "D1" }, .. d2 is null ? [] : new[] { "D2" }, .. d3 is null ? [] : new[] { "D3" }]);
         Until = Days.Earliest([d1, d2, d3]);
         Next = parts.Select(part => part.Next).Append(row.Kit.OwnNext).Min();
     }

@@ -18,6 +18,10 @@ internal sealed class Quarantines(Things things, Holds holds, IReadOnlyList<Shee
                 .Where(day => !WasWithdrawn(thing, day) && !IsReleased(thing, day)),
         ];
 
+    /// <summary>A row is said to be fit while it, or what it was formerly, is in quarantine.</summary>
+    public bool Forbid(Row row, IReadOnlyList<int> inherited) =>
+        row.Kit.Examination?.Text("conclusion") == "fit" && inherited.SelectMany(Open).Any(day => day <= row.Day);
+
     private bool WasWithdrawn(int thing, DateOnly day) => holds.Open(thing, day).Any(hold => hold.Day <= day);
 
     /// <summary>Of the thing, or of what is said to have been it formerly.</summary>
@@ -42,8 +46,7 @@ internal sealed class Quarantines(Things things, Holds holds, IReadOnlyList<Shee
         {
             (null, null) => true,
             (null, { } on) => on == day || Withdrawals(thing).Any(hold => hold.Day == on),
-            ({ } document, var on) => Withdrawals(thing)
-                .Any(hold => hold.Row.Said!.Label == document && (on is null || on == hold.Day)),
+            ({ } document, var on) => Withdrawals(thing).Any(hold => hold.Row.Said!.Label == document && (on is null || on == hold.Day)),
         };
 
     private IEnumerable<Hold> Withdrawals(int thing) => things.With[thing].Where(row => row.Said is { Withdrawn: true }).Select(Hold.Of);

@@ -54,8 +54,8 @@ internal sealed class Sheet
     public DateOnly Day { get; }
 
     /// <summary>
-    /// A visit of the same reference and employer in the same weeks: a reference may be used again later. What is not known differs
-    /// from nothing.
+    /// It is of the same reference and employer, and of days that are near each other: a reference may be used again later. An
+    /// employer or a day that is not known counts as the same.
     /// </summary>
     public bool IsVersionOf(Sheet other) =>
         Reference is not null
