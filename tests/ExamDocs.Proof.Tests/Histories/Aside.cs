@@ -6,49 +6,54 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>What records say of a thing that nobody examined for it: put in quarantine, sent for repair, lost, held.</summary>
 internal static class Aside
 {
+    private const string Quarantined = "quarantined";
+
     /// <summary>Since it was examined last.</summary>
     /// <param name="things">The things.</param>
     /// <param name="thing">A part that the record does not have.</param>
     /// <param name="latest">The rows of its latest examination.</param>
-    /// <param name="sheets">All records.</param>
     /// <param name="own">The record that is decided.</param>
-    public static bool Since(this Things things, int thing, IReadOnlyList<Row> latest, IReadOnlyList<Sheet> sheets, Sheet own)
+    public static bool Since(this Things things, int thing, IReadOnlyList<Row> latest, Sheet own)
     {
-        return Told(things, thing, sheets, own)
+        return things
+            .Told(thing, own)
             .Any(row =>
-                (row.Kit.Element.Text("status") == "lost" && IsLater(row, row.Day))
-                || (row is { Examined: false, Said.Outcome: "undetermined" } && row.Said.Codes.Any(c => c != "U0") && IsLater(row, row.Day))
-                || Disposals(row).Any(d => d.Text("action") != "destroyed" && IsLater(row, d.Day("on") ?? row.Day))
+                row.Quarantines().Any(day => IsLater(row, day))
+                || (
+                    !things.IsTakenBack(row)
+                    && (IsLost(row) && IsLater(row, row.Day) || IsHeldUnseen(row) && IsLater(row, row.Day) || IsAway(row))
+                )
             );
+
+        bool IsAway(Row row) =>
+            Disposals(row).Any(d => d.Text("action") is not ("destroyed" or Quarantined) && IsLater(row, d.Day("on") ?? row.Day));
 
         bool IsLater(Row row, DateOnly day) => latest.All(e => (day, row.Sheet.Number).CompareTo((e.Day, e.Sheet.Number)) > 0);
     }
 
-    /// <summary>An earlier record put it in quarantine, and none has released it; it was not withdrawn then.</summary>
-    public static bool IsQuarantined(this Things things, Row row, IReadOnlyList<Sheet> sheets, Sheet own)
+    /// <summary>Another record has it as lost, and none has examined it after that day.</summary>
+    /// <param name="things">The things.</param>
+    /// <param name="inherited">The thing, and what it was said to be formerly.</param>
+    /// <param name="own">The record that is decided.</param>
+    public static bool IsLost(this Things things, IReadOnlyList<int> inherited, Sheet own)
     {
-        var thing = things.Of(row);
-        var told = Told(things, thing, sheets, own).ToList();
-        var released = things
-            .With[thing]
-            .SelectMany(r => r.Sheet.Record.List("releases").Where(release => release.Text("item") == r.Kit.Id))
-            .Select(release => release.Day("on"))
-            .ToList();
-        return (
-            from earlier in told
-            from disposal in Disposals(earlier)
-            where disposal.Text("action") == "quarantined"
-            let day = disposal.Day("on") ?? earlier.Day
-            where day <= row.Day && !released.Exists(r => r >= day) && !WasWithdrawn(told, day)
-            select day
-        ).Any();
+        var told = inherited.SelectMany(thing => things.Told(thing, own)).ToList();
+        return told.Exists(lost =>
+            IsLost(lost) && !things.IsTakenBack(lost) && told.TrueForAll(row => !row.Examined || row.Day <= lost.Day)
+        );
     }
 
-    private static bool WasWithdrawn(List<Row> told, DateOnly day) =>
-        told.Where(r => r.Examined && r.Day <= day).GroupBy(r => r.Day).MaxBy(g => g.Key)?.Any(r => r.Said is { Withdrawn: true }) == true;
+    /// <summary>The days on which a row was put in quarantine.</summary>
+    public static IEnumerable<DateOnly> Quarantines(this Row row) =>
+        Disposals(row).Where(d => d.Text("action") == Quarantined).Select(d => d.Day("on") ?? row.Day);
 
-    private static IEnumerable<Row> Told(Things things, int thing, IReadOnlyList<Sheet> sheets, Sheet own) =>
-        things.With[thing].Where(row => row.Sheet != own && !things.IsReplaced(row, sheets));
+    /// <summary>The rows that other records have of a thing.</summary>
+    public static IEnumerable<Row> Told(this Things things, int thing, Sheet own) => things.With[thing].Where(row => row.Sheet != own);
+
+    private static bool IsLost(Row row) => row.Kit.Element.Text("status") == "lost";
+
+    private static bool IsHeldUnseen(Row row) =>
+        row is { Examined: false, Said.Outcome: "undetermined" } && row.Said.Codes.Any(code => code != "U0");
 
     private static IEnumerable<JsonElement> Disposals(Row row) =>
         row.Sheet.Record.List("disposals").Where(d => d.Text("item") == row.Kit.Id);

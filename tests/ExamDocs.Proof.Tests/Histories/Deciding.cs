@@ -9,15 +9,17 @@ internal sealed class Deciding
     private readonly IReadOnlyList<Sheet> _sheets;
     private readonly Things _things;
     private readonly Holds _holds;
+    private readonly Quarantines _quarantines;
     private readonly Questions _questions;
     private readonly Fitted _fitted;
-    private readonly Dictionary<Row, Finding> _found = [];
+    private readonly Dictionary<Row, Judged> _found = [];
 
     public Deciding(IReadOnlyList<Sheet> known, Sheet own)
     {
         (_own, _sheets, _things) = (own, [.. known, own], new Things(known, own));
         _holds = new Holds(_things, _sheets, own);
-        _questions = new Questions(_things, _holds, _sheets, own);
+        _quarantines = new Quarantines(_things, _holds, _sheets, own);
+        _questions = new Questions(_things, _holds, _quarantines, _sheets, own);
         _fitted = new Fitted(_things, _sheets);
     }
 
@@ -43,13 +45,13 @@ internal sealed class Deciding
             WithParts(row);
         }
 
-        return [.. _own.Rows.Select(ToSaid)];
+        return [.. _own.Rows.Select(row => _found[row].ToSaid(row))];
     }
 
-    private Finding OfItself(Row row)
+    private Judged OfItself(Row row)
     {
         var thing = _things.Of(row);
-        Finding found = new()
+        Judged found = new()
         {
             Codes = [.. row.Own],
             Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing),
@@ -74,7 +76,7 @@ internal sealed class Deciding
         found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
-        var isAside = row.Kit.Examination?.Text("conclusion") == "fit" && _things.IsQuarantined(row, _sheets, _own);
+        var isAside = _quarantines.Forbid(row, inherited);
         found.Codes.UnionWith(found.Asked || isDouble || isAside || _things.HasBadAnswer(row) ? ["U3"] : []);
         return found;
     }
@@ -98,7 +100,7 @@ internal sealed class Deciding
         }
 
         found.IsDone = true;
-        var (thing, day) = (_things.Of(row), Later(row.Day, _own.Day));
+        var (thing, day) = (_things.Of(row), row.LastDay);
         NotPermitted(row, found, day);
         List<PartState> parts = [.. InRecord(row, thing, day), .. Elsewhere(thing, day).Select(part => StateOf(part, row, [thing]))];
         found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Rows));
@@ -109,9 +111,7 @@ internal sealed class Deciding
                 : []
             )
         );
-        found.Codes.UnionWith(found.IsHeldByVersion && !found.Codes.Any(code => code[0] == 'W') ? ["W10"] : []);
-        found.Unsure |= parts.Exists(part => part.IsUnsure);
-        Conclude(row, found, parts);
+        found.Conclude(row, parts);
     }
 
     private IEnumerable<PartState> InRecord(Row row, int thing, DateOnly day)
@@ -162,14 +162,14 @@ internal sealed class Deciding
 
         List<PartState> below =
         [
-            .. Elsewhere(part, Later(whole.Day, _own.Day)).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part])),
+            .. Elsewhere(part, whole.LastDay).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part])),
         ];
         var until = latest.Select(row => row.Said!.Until).Concat(below.Select(p => p.Until)).Min();
         var next = latest.Select(row => row.Said!.Next).Concat(below.Select(p => p.Next)).Min();
         var isUnsettled =
             rows.Count > 0
             && (
-                _things.Since(part, latest, _sheets, _own)
+                _things.Since(part, latest, _own)
                 || latest.Count == 0
                 || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw")
             );
@@ -183,7 +183,7 @@ internal sealed class Deciding
         );
     }
 
-    private void NotPermitted(Row row, Finding found, DateOnly day)
+    private void NotPermitted(Row row, Judged found, DateOnly day)
     {
         foreach (var whole in Wholes(row, day).Where(whole => _fitted.IsToldBy(_things.Of(row), whole, day)))
         {
@@ -195,75 +195,5 @@ internal sealed class Deciding
                     ?.Kit;
             found.Codes.UnionWith(kit is null || Renewing.IsPermitted(row.Kit, kit) ? [] : ["W8"]);
         }
-    }
-
-    private static void Conclude(Row row, Finding found, List<PartState> parts)
-    {
-        if (found.Withdrawn || found.Undetermined)
-        {
-            return;
-        }
-
-        var d1 = row
-            .Kit.Examination!.Value.List("defects")
-            .Where(defect => defect.Text("danger") == "later")
-            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1))
-            .Min();
-        var d2 = row.Kit.End < row.Kit.OwnNext || row.Kit.OwnNext is null ? row.Kit.End : null;
-        var d3 = parts.Select(part => part.Until).Min();
-        found.Codes.UnionWith([
-            .. d1 is null ? [] : new[] { "D1" },
-            .. d2 is null ? [] : new[] { "D2" },
-            .. d3 is null ? [] : new[] { "D3" },
-        ]);
-        found.Until = Days.Earliest([d1, d2, d3]);
-        found.Next = parts.Select(part => part.Next).Append(row.Kit.OwnNext).Min();
-    }
-
-    private Said ToSaid(Row row)
-    {
-        var found = _found[row];
-        var outcome =
-            found.Withdrawn ? "withdraw"
-            : found.Undetermined ? "undetermined"
-            : found.Until is null ? "fit"
-            : "fit-until";
-        return new Said(row.Kit.Id, outcome, found.Until, found.Next, found.Codes, found.Unsure)
-        {
-            Never = found.Never || found.Codes.Contains("W11"),
-            Asked = found.Asked,
-            BadParts = found.BadParts,
-        };
-    }
-
-    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
-
-    private sealed record PartState(IReadOnlyList<Row> Rows, bool IsBad, bool IsUnsettled, DateOnly? Until, DateOnly? Next, bool IsUnsure);
-
-    private sealed class Finding
-    {
-        public required HashSet<string> Codes { get; init; }
-
-        public List<DateOnly> Open { get; } = [];
-
-        public List<IReadOnlyList<Row>> BadParts { get; } = [];
-
-        public bool Never { get; set; }
-
-        public bool Asked { get; set; }
-
-        public bool IsHeldByVersion { get; set; }
-
-        public bool Unsure { get; set; }
-
-        public bool IsDone { get; set; }
-
-        public DateOnly? Until { get; set; }
-
-        public DateOnly? Next { get; set; }
-
-        public bool Withdrawn => IsHeldByVersion || Codes.Any(code => code[0] == 'W');
-
-        public bool Undetermined => Codes.Any(code => code[0] == 'U');
     }
 }

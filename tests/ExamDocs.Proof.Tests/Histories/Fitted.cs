@@ -88,6 +88,8 @@ internal sealed class Fitted
         where renewal.Day("doneOn") is not null
         from whole in _things.Named(renewal.Text("item"), sheet)
         from name in new[] { "removedPart", "fittedPart" }
+        // That a part came off is said no more where the row is taken back; that one came on adds to what has to be good.
+        where name == "fittedPart" || !_things.IsTakenBack(sheet, renewal.Text("item"), renewal.Text("removedPart"))
         from part in _things.Named(renewal.Text(name), sheet)
         select new Fact(part, whole, renewal.Day("doneOn")!.Value, name == "fittedPart", null) { Named = sheet.Find(renewal.Text(name)) };
 

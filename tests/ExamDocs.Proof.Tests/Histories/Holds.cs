@@ -3,20 +3,6 @@ using ExamDocs.Proof.Tests.SecondEvaluator;
 
 namespace ExamDocs.Proof.Tests.Histories;
 
-/// <summary>A withdrawal that a record knows of.</summary>
-/// <param name="Row">The row that was withdrawn.</param>
-/// <param name="Day">The day of it.</param>
-/// <param name="Codes">Its W codes.</param>
-/// <param name="Never">Only a release for an error ends it.</param>
-/// <param name="IsTyped">It is an earlier examination that the record itself holds.</param>
-internal sealed record Hold(Row Row, DateOnly Day, IReadOnlySet<string> Codes, bool Never, bool IsTyped = false)
-{
-    /// <summary>It was withdrawn, or recorded as destroyed, on account of other records alone.</summary>
-    public bool IsDerived => !Row.Destroyed && Codes.IsSubsetOf(["W10", "W11"]);
-
-    public bool IsVersionOf(Sheet sheet) => !IsTyped && Row.Sheet.IsVersionOf(sheet);
-}
-
 /// <summary>What was withdrawn, and what ended it.</summary>
 internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet own)
 {
@@ -30,11 +16,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
     /// <param name="isOrigin">The record itself withdraws it, which others may only repeat.</param>
     public IReadOnlyList<Hold> Open(int thing, DateOnly? upTo = null, bool isOrigin = false)
     {
-        var all = things
-            .With[thing]
-            .Where(row => row.Sheet != own && row.Said is { Withdrawn: true })
-            .Select(row => new Hold(row, row.Day, WCodes(row), IsNever(row)))
-            .ToList();
+        var all = things.With[thing].Where(row => row.Sheet != own && row.Said is { Withdrawn: true }).Select(Hold.Of).ToList();
         // What it was formerly may be what withdrew it: the withdrawal is then that one's, and ends with it.
         var isKnown =
             isOrigin
@@ -42,7 +24,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
             || things
                 .Besides(thing)
                 .SelectMany(other => things.With[other])
-                .Any(row => row.Sheet != own && row.Said is { Withdrawn: true } && (row.Destroyed || WCodes(row).Any(IsOwn)));
+                .Any(row => row.Sheet != own && row.Said is { Withdrawn: true } && (row.Destroyed || Hold.Of(row).Codes.Any(Hold.IsOwn)));
         return [.. all.Where(hold => (!hold.IsDerived || !isKnown) && !IsEnded(hold, thing, upTo))];
     }
 
@@ -81,6 +63,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
                 .Any(row =>
                     row.Day("doneOn") >= from
                     && (to is null || row.Day("doneOn") <= to)
+                    && !things.IsTakenBack(sheet, row.Text("item"), row.Text("removedPart"))
                     && things.Meant(row.Text("item"), sheet).Contains(thing)
                 )
         );
@@ -94,7 +77,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
                 && !things
                     .With[things.Of(row)]
                     .Where(r => r.Sheet != own && r.Said is { Withdrawn: true })
-                    .Select(r => new Hold(r, r.Day, WCodes(r), IsNever(r)))
+                    .Select(Hold.Of)
                     .Concat(AllTyped(row))
                     .Any(hold => Ends(release, own, hold, things.Of(row)))
             );
@@ -122,11 +105,15 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
             && release.Day("on") is { } on
             && on >= hold.Day
             && on <= last
-            && sheet.Record.List("people").Any(person => person.Text("id") == release.Text("by"))
-            && IsSentence(release.Text("grounds"))
+            && !things.IsTakenBack(row)
+            && IsVouchedFor(release, sheet)
             && Names(release, sheet, hold)
             && Reaches(release, hold, thing, on);
     }
+
+    /// <summary>A person of the record gives it, for a reason.</summary>
+    public static bool IsVouchedFor(JsonElement release, Sheet sheet) =>
+        sheet.Record.List("people").Any(person => person.Text("id") == release.Text("by")) && IsSentence(release.Text("grounds"));
 
     private static bool IsSentence(string? grounds) =>
         (grounds ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)) >= 2
@@ -149,7 +136,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         things
             .With[things.Of(hold.Row)]
             .Where(row => row.Said?.Label == document)
-            .Any(row => row == hold.Row || IsRepeated(hold, new Hold(row, row.Day, WCodes(row), IsNever(row))));
+            .Any(row => row == hold.Row || IsRepeated(hold, Hold.Of(row)));
 
     private static bool IsRepeated(Hold hold, Hold other) =>
         other.Row.Sheet.IsVersionOf(hold.Row.Sheet)
@@ -195,25 +182,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
             sheet
                 .Record.List("renewals")
                 .Where(r => r.Text("removedPart") is not null && r.Day("doneOn") >= hold.Day && (upTo is null || r.Day("doneOn") <= upTo))
+                .Where(r => !things.IsTakenBack(sheet, r.Text("item"), r.Text("removedPart")))
                 .Select(r => (sheet, r.Text("item"), r.Text("removedPart")))
         );
-
-    private static bool IsOwn(string code) => code is not ("W10" or "W11");
-
-    private static bool IsNever(Row row) =>
-        row.Said!.Never
-        && (
-            row.Destroyed
-            || !(row.Said.Codes.Contains("W10") || row.Said.Codes.Contains("W11"))
-            || row.Said.Codes.Contains("W5")
-            || (row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind))
-        );
-
-    /// <summary>That it is known to be destroyed is said of the row that tells of it alone.</summary>
-    private static HashSet<string> WCodes(Row row) =>
-        [
-            .. row.Said!.Codes.Where(code =>
-                code[0] == 'W' && (code != "W11" || row.Destroyed || row.Said.Codes.IsSubsetOf(["U0", "U3", "W10", "W11"]))
-            ),
-        ];
 }

@@ -32,7 +32,8 @@ internal static class Likeness
                 && !owners
                 && !Contradicts(now, then)
                 && (now.Serial is null || then.Serial is null || now.Maker is null || then.Maker is null)
-            );
+            )
+            || (ids && !owners && Like(now.Serial, then.Serial) && MakerMayBeSame(now, then));
     }
 
     /// <summary>Something on the two tells them apart.</summary>
@@ -48,10 +49,19 @@ internal static class Likeness
 
     public static bool MakerIsSame(Row a, Row b) => Like(a.Maker, b.Maker) || (a.MakerFirm is not null && a.MakerFirm == b.MakerFirm);
 
+    /// <summary>One of the two may be the other cut short.</summary>
+    private static bool MakerMayBeSame(Row a, Row b) =>
+        MakerIsSame(a, b)
+        || (
+            a.MakerFirm is { } one
+            && b.MakerFirm is { } other
+            && (one.StartsWith(other, StringComparison.Ordinal) || other.StartsWith(one, StringComparison.Ordinal))
+        );
+
     private static bool BearsOneName(Row a, Row b)
     {
         var one = a.Owner is not null && a.Owner == b.Owner;
-        return (MakerIsSame(a, b) || (one && (a.Maker is null || b.Maker is null)))
+        return (MakerMayBeSame(a, b) || (one && (a.Maker is null || b.Maker is null)))
             && (Like(a.Category, b.Category) || (one && (a.Category is null || b.Category is null)));
     }
 

@@ -1,7 +1,7 @@
 namespace ExamDocs.Proof.Tests.Histories;
 
 /// <summary>Whether a row must say which item it is.</summary>
-internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet sheet)
+internal sealed class Questions(Things things, Holds holds, Quarantines quarantines, IReadOnlyList<Sheet> sheets, Sheet sheet)
 {
     public bool IsAsked(Row now) =>
         things
@@ -50,15 +50,19 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
     private bool IsWithdrawn(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing);
 
     /// <summary>Something is known against it that is not known of the row's own thing already.</summary>
-    private bool IsTroubled(int thing, int own) =>
-        things.Besides(thing).Where(other => other != own).Append(thing).Any(other => holds.Open(other).Count > 0)
-        || holds.IsDestroyed(thing)
-        // What continues it adds to what is known against it, and takes nothing away.
-        || things
-            .Latest(thing, sheets, sheet)
-            .Concat(things.Latest(thing, sheets, sheet, Continuing(thing)))
-            .Where(row => things.Of(row) != own)
-            .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
+    private bool IsTroubled(int thing, int own)
+    {
+        List<int> inherited = [thing, .. things.Besides(thing).Where(other => other != own)];
+        return inherited.Exists(other => holds.Open(other).Count > 0 || quarantines.Open(other).Count > 0)
+            || holds.IsDestroyed(thing)
+            || things.IsLost(inherited, sheet)
+            // What continues it adds to what is known against it, and takes nothing away.
+            || things
+                .Latest(thing, sheets, sheet)
+                .Concat(things.Latest(thing, sheets, sheet, Continuing(thing)))
+                .Where(row => things.Of(row) != own)
+                .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
+    }
 }
 
 /// <summary>Which of several records about a thing count.</summary>
@@ -66,9 +70,7 @@ internal static class Counting
 {
     /// <summary>A later version of the visit says something of the thing.</summary>
     public static bool IsReplaced(this Things things, Row row, IReadOnlyList<Sheet> sheets) =>
-        sheets.Any(sheet =>
-            sheet.Number > row.Sheet.Number && sheet.IsVersionOf(row.Sheet) && sheet.Rows.Any(other => things.Of(other) == things.Of(row))
-        );
+        sheets.Any(sheet => sheet.IsLaterVersionOf(row.Sheet) && sheet.Rows.Any(other => things.Of(other) == things.Of(row)));
 
     /// <summary>The rows of the latest examination in other records, of those that something was said of.</summary>
     public static IReadOnlyList<Row> Latest(

@@ -60,6 +60,9 @@ internal sealed class Row
 
     public DateOnly Day => Kit.On;
 
+    /// <summary>That of its record, where it was examined before that.</summary>
+    public DateOnly LastDay => Day > Sheet.Day ? Day : Sheet.Day;
+
     public IReadOnlyList<JsonElement> Answers => Kit.Element.List("notTheSameAs");
 
     /// <summary>Its examination found a defect that becomes dangerous later.</summary>

@@ -7,6 +7,8 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>One version of one visit, as it was handed in.</summary>
 internal sealed class Sheet
 {
+    private const int MostDaysApart = 31;
+
     public Sheet(string json, DateOnly lookedAtOn, int run, int number, string? labels)
     {
         (Json, LookedAtOn, Run, Number, Labels) = (json, lookedAtOn, run, number, labels);
@@ -51,8 +53,18 @@ internal sealed class Sheet
 
     public DateOnly Day { get; }
 
+    /// <summary>
+    /// It is of the same reference and employer, and of days that are near each other: a reference may be used again later. An
+    /// employer or a day that is not known counts as the same.
+    /// </summary>
     public bool IsVersionOf(Sheet other) =>
-        Reference is not null && other.Reference is not null && Reference.IsLike(other.Reference) && Employer == other.Employer;
+        Reference is not null
+        && other.Reference is not null
+        && Reference.IsLike(other.Reference)
+        && (Employer is null || other.Employer is null || Employer == other.Employer)
+        && (Day == default || other.Day == default || Math.Abs(Day.DayNumber - other.Day.DayNumber) <= MostDaysApart);
+
+    public bool IsLaterVersionOf(Sheet other) => Number > other.Number && IsVersionOf(other);
 
     /// <summary>The row with this id, letter by letter, else the one spelt alike.</summary>
     public Row? Find(string? id) =>

@@ -9,6 +9,7 @@ internal sealed class Things
     private readonly List<Row> _rows;
     private readonly Sheet _own;
     private readonly Dictionary<Row, int> _thing = [];
+    private readonly HashSet<Row> _takenBack;
 
     public Things(IEnumerable<Sheet> known, Sheet own)
     {
@@ -19,6 +20,13 @@ internal sealed class Things
             _thing[row] = _thing.Count;
         }
 
+        var later = _rows.ToLookup(row => row.Sheet);
+        _takenBack =
+        [
+            .. _rows.Where(row =>
+                later.Any(sheet => sheet.Key.IsLaterVersionOf(row.Sheet) && sheet.Any(other => Likeness.Like(other.Id, row.Id)))
+            ),
+        ];
         Join();
         With = _rows.ToLookup(row => _thing[row]);
     }
@@ -29,6 +37,15 @@ internal sealed class Things
     public IEnumerable<int> All => With.Select(rows => rows.Key);
 
     public int Of(Row row) => _thing[row];
+
+    /// <summary>
+    /// A later version of the visit has a row of this id, whatever it says of it: what ended something in this one, or told two
+    /// things apart, is said no more.
+    /// </summary>
+    public bool IsTakenBack(Row row) => _takenBack.Contains(row);
+
+    /// <summary>One of the items that a record names is a row of it that is taken back.</summary>
+    public bool IsTakenBack(Sheet sheet, params string?[] ids) => ids.Any(id => sheet.Find(id) is { } row && IsTakenBack(row));
 
     /// <summary>
     /// Things that a row of this one was said to be formerly, although something contradicts: it inherits from them, and they
@@ -82,7 +99,7 @@ internal sealed class Things
     /// <summary>Two ids of one record bear this row's serial.</summary>
     public bool IsBatch(Row row) =>
         _rows
-            .Where(r => Likeness.Like(r.Serial, row.Serial) && Likeness.MakerIsSame(r, row))
+            .Where(r => Likeness.Like(r.Serial, row.Serial) && Likeness.MakerIsSame(r, row) && !IsTakenBack(r))
             .GroupBy(r => r.Sheet)
             .Any(sheet => sheet.Any(one => sheet.Any(other => !Likeness.Like(one.Id, other.Id))));
 
@@ -156,7 +173,8 @@ internal sealed class Things
         Likeness.Like(now.Formerly, then.Id) && (Likeness.OwnerAgrees(now, then) || !Likeness.Contradicts(now, then));
 
     private bool Says(Row row, Row then) =>
-        row.Answers.Any(answer =>
+        !IsTakenBack(row)
+        && row.Answers.Any(answer =>
             answer.Text("because") is not null && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then)
         );
 
