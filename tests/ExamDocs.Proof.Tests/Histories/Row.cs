@@ -12,7 +12,11 @@ internal sealed class Row
         (Sheet, Kit, Own) = (sheet, kit, codes);
         (Id, Maker, Model) = (Spelling.Of(kit.Id), Spelling.Of(e.Text("maker")), Spelling.Of(e.Text("model")));
         (MakerFirm, Owner) = (Spelling.Firm(e.Text("maker")), sheet.Owner);
-        (PartNumber, Serial, Mark) = (Spelling.Of(e.Text("partNumber")), Spelling.Of(e.Text("serial")), Spelling.Of(e.Text("ownersMark")));
+        (PartNumber, Serial, Mark) = (
+            Spelling.Of(e.Text("partNumber")),
+            Spelling.OfSerial(e.Text("serial")),
+            Spelling.Of(e.Text("ownersMark"))
+        );
         Category = Spelling.Of(e.Text("category"));
         Made = e.Dates("manufactured");
         Formerly = Spelling.Of(e.Text("formerly"));

@@ -43,11 +43,38 @@ public sealed class Spelling
         [
             Reading(plain, gapsPart: false),
             Reading(plain, gapsPart: true),
-            "0" + Reading(AsDigits(plain), gapsPart: false),
-            "0" + Reading(AsDigits(plain), gapsPart: true),
+            .. new[] { plain, InPlainLetters(plain) }
+                .SelectMany(ReadingsOfSmallL)
+                .SelectMany(typed => new[] { typed, WithoutSignsBesideLetters(typed) })
+                .SelectMany(typed => new[] { false, true }.Select(part => "0" + Reading(AsDigits(typed), part))),
         ];
-        return readings[0].Length == 0 ? null : new Spelling(readings);
+        return readings[0].Length == 0 ? null : new Spelling([.. readings.Distinct()]);
     }
+
+    /// <summary>A serial number: words for one before it may be there or not.</summary>
+    public static Spelling? OfSerial(string? text) =>
+        text is not null
+        && Regex.Match(text, @"^\s*(s ?/?\.? ?n|serial( no)?)[ .:/-]*", RegexOptions.IgnoreCase) is { Length: > 0 } words
+        && Of(text[words.Length..]) is { } bare
+            ? new Spelling([.. bare._readings, .. Of(text)!._readings])
+            : Of(text);
+
+    private static string InPlainLetters(string text) =>
+        new[] { ("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ø", "oe"), ("å", "aa"), ("þ", "th") }.Aggregate(text, (typed, letter) =>
+            typed.Replace(letter.Item1, letter.Item2, StringComparison.InvariantCultureIgnoreCase)
+        );
+
+    /// <summary>Each small l as it is, a capital one in small letters, and as the digit that it looks like.</summary>
+    private static IEnumerable<string> ReadingsOfSmallL(string text)
+    {
+        var at = text.IndexOf('l', StringComparison.Ordinal);
+        return at < 0
+            ? [text]
+            : ReadingsOfSmallL(text[(at + 1)..]).SelectMany(rest => new[] { text[..at] + "1" + rest, text[..at] + "L" + rest });
+    }
+
+    private static string WithoutSignsBesideLetters(string text) =>
+        Regex.Replace(text, @"(?<!\p{Nd})[^\p{L}\p{Nd}]+|[^\p{L}\p{Nd}]+(?!\p{Nd})", "");
 
     public bool IsLike(Spelling other) => _readings.Any(reading => other._readings.Contains(reading));
 
@@ -71,7 +98,7 @@ public sealed class Spelling
         string.Concat(
             text.Select(c =>
                 c is 'O' or 'o' ? '0'
-                : c is 'I' or 'i' or 'l' ? '1'
+                : c is 'I' or 'i' ? '1'
                 : c
             )
         );
