@@ -68,6 +68,17 @@ public sealed class VisitFormTests
         Assert.Contains(meant, Assert.Single(found).Hint.Text, StringComparison.Ordinal);
     }
 
+    /// <summary>A sentence below the form, with nothing beside it, is no label that was left empty: it may be about a danger.</summary>
+    [Fact]
+    public void What_is_typed_below_the_form_is_named()
+    {
+        using var workbook = Opened(With(1));
+        var sheet = workbook.Worksheet(Visit);
+        sheet.Cell(sheet.LastRowUsed()!.RowNumber() + 2, 1).Value = "COR-11: eye pulled, do not use";
+        var found = Assert.Single(Read(workbook).Findings, f => f.Code is "INT021");
+        Assert.Contains("'COR-11: eye pulled, do not use' is not a particular", found.Message.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_typed_above_a_person_is_an_error_and_so_is_a_line_through_any_of_them()
     {

@@ -15,8 +15,14 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     private const int ValueColumn = 2;
     private const int HelpColumn = 3;
 
+    /// <summary>What the capture workbook writes above some rows, with nothing beside it.</summary>
+    private static readonly HashSet<string> Titles = [.. VisitSheet.Sections.Select(s => Heading.Key(s.Title))];
+
     private readonly PeopleOnVisit _people = new(record, filling, notes);
     private bool _hasHelp;
+
+    /// <summary>Number of the row with the headings; above it somebody's own title may stand.</summary>
+    private int _headings = int.MaxValue;
 
     /// <summary>The headings, then the row that declares the order of dates, wherever it stands: the other dates are read by it.</summary>
     public static IEnumerable<SheetRow> Ordered(IEnumerable<SheetRow> rows) =>
@@ -35,6 +41,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
         var heading = HeadingOf(row);
         if (heading is VisitSheet.ParticularHeading)
         {
+            _headings = row.Number;
             _hasHelp = Find(row, HelpColumn) is { } head && Heading.Key(head.Raw) is VisitSheet.HelpHeading;
             return 0;
         }
@@ -61,7 +68,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             Declare(value, address);
         else if (column is not null)
             Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, address);
-        else if (value is not null)
+        else if (value is not null || (row.Number > _headings && heading.Length > 0 && !Titles.Contains(heading)))
             notes.Report(
                 SheetFindings.UnknownColumn,
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
