@@ -17,6 +17,10 @@ internal sealed class EntryIndex
     /// <summary>Entries with this id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => idKeys.SelectMany(k => _byId[k]).Distinct();
 
+    /// <summary>Entries that have this id, folded, or say that they had it formerly.</summary>
+    public IEnumerable<KnownEntry> Called(IReadOnlyList<string> idKeys) =>
+        idKeys.SelectMany(k => _byId[k].Concat(_byFormerId[k])).Distinct();
+
     /// <summary>Every entry that could be the same item, or that a question could be about; the entry itself left out.</summary>
     public IEnumerable<KnownEntry> Near(KnownEntry entry) =>
         entry

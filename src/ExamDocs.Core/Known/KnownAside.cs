@@ -14,12 +14,12 @@ internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals,
     public bool Since(IReadOnlyList<KnownEntry> entries, (KnownEntry? Entry, KnownOutcome? Outcome) latest)
     {
         return entries.Any(e =>
-            (!items.IsReplaced(e) && ((IsLost(e) || e.Outcomes.Any(IsHeldUnseen)) && IsLater(e, e.Day)))
+            (!items.IsReplaced(e, e.Day) && ((IsLost(e) || e.Outcomes.Any(IsHeldUnseen)) && IsLater(e, e.Day)))
             || DisposalsOf(e)
                 .Any(d =>
                     d.Action is not DisposalAction.Destroyed
                     && IsLater(e, d.On ?? e.Day)
-                    && (d.Action is DisposalAction.Quarantined || !items.IsReplaced(e))
+                    && (d.Action is DisposalAction.Quarantined || !items.IsReplaced(e, d.On ?? e.Day))
                 )
         );
 
@@ -33,7 +33,7 @@ internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals,
     {
         var examinedOn = entries.SelectMany(e => e.Outcomes).Max(o => o.ExaminedOn);
         return entries
-            .Where(e => IsLost(e) && !items.IsReplaced(e) && !(e.Day < examinedOn))
+            .Where(e => IsLost(e) && !items.IsReplaced(e, e.Day) && !(e.Day < examinedOn))
             .Select(e => (LocalDate?)e.Day)
             .DefaultIfEmpty()
             .Max();

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
@@ -87,11 +88,13 @@ internal sealed class KnownItems
         entry.Particulars.Serial.SelectMany(key => _batches[key]).Any(e => Particulars.Agree(e.Particulars.Maker, entry.Particulars.Maker));
 
     /// <summary>
-    /// True where a later version of its visit has a row under its id. Then what ended something there, or told two things apart, counts no
-    /// more unless the later version says it too; what was found against an item still does.
+    /// True where a later version of its visit has a row for it, under its id or a new one. Then what ended something there, or told two
+    /// things apart, counts no more unless the later version says it too; what was found against an item still does.
     /// </summary>
-    public bool IsReplaced(KnownEntry entry) =>
-        WithId(entry.Particulars.Id).Any(later => !later.IsNameAlone && later.Visit.Replaces(entry.Visit));
+    /// <param name="entry">The entry.</param>
+    /// <param name="notBefore">The first day of a version that counts, inclusive; null for any.</param>
+    public bool IsReplaced(KnownEntry entry, LocalDate? notBefore = null) =>
+        _all.Called(entry.Particulars.Id).Any(later => !later.IsNameAlone && !(later.Day < notBefore) && later.Visit.Replaces(entry.Visit));
 
     /// <summary>The same for an id that a visit only names, for example in a renewal.</summary>
     public bool IsReplaced(KnownVisit visit, string? id) => id is not null && visit.Entries.Any(e => e.IsMine(id) && IsReplaced(e));

@@ -16,6 +16,7 @@ internal sealed class KnownThings
     private readonly IReadOnlyList<ItemEntry> _known;
     private readonly Dictionary<(int Visit, string Id), ItemEntry> _entries;
     private readonly ILookup<string, ItemEntry> _byId;
+    private readonly ILookup<string, ItemEntry> _byFormerId;
     private readonly ILookup<string, ItemEntry> _bySerial;
     private readonly HashSet<string> _batches;
     private readonly ThingList _things = new();
@@ -35,6 +36,7 @@ internal sealed class KnownThings
         _known = [.. known.DistinctBy(e => (e.Visit.Visit, e.Item.Id))];
         _entries = _known.ToDictionary(e => (e.Visit.Visit, e.Item.Id!));
         _byId = Index(_known, e => Folded.Keys(e.Item.Id));
+        _byFormerId = Index(_known, e => Folded.Keys(e.Item.Formerly));
         _bySerial = Index(_known, e => SerialKeys.Of(e.Item.Serial));
         _batches = [.. _bySerial.Where(s => IsBatch(s, e => true) && IsBatch(s, e => !IsCorrected(e))).Select(s => s.Key)];
     }
@@ -154,7 +156,8 @@ internal sealed class KnownThings
             : filled;
     }
 
-    private bool IsCorrected(ItemEntry entry) => ThingOnRecord.IsCorrected(entry, Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key]));
+    private bool IsCorrected(ItemEntry entry) =>
+        ThingOnRecord.IsCorrected(entry, Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key].Concat(_byFormerId[key])));
 
     /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
     private static bool IsBatch(IEnumerable<ItemEntry> serial, Func<ItemEntry, bool> counts) =>

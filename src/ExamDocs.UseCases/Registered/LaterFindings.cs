@@ -29,19 +29,20 @@ internal static class LaterFindings
         if (register.Visits.Latest == 1)
             return [];
         var records = new RememberedRecords(register) { WithoutObservations = true };
-        var named = register
-            .Visits.AsLogged(records.Read)
-            .Touching(visit.Recorded)
-            .Where(t => t.Visit.Visit != number)
-            .SelectMany(t => Against(t, records.Of(t.Visit.Visit)))
-            .ToHashSet(StringComparer.Ordinal);
+        List<TouchingVisit> others =
+        [
+            .. register.Visits.AsLogged(records.Read).Touching(visit.Recorded).Where(t => t.Visit.Visit != number),
+        ];
+        var named = others.SelectMany(t => Against(t, records.Of(t.Visit.Visit))).ToHashSet(StringComparer.Ordinal);
         if (named.Count == 0)
             return [];
-        // What is found against a part is against what it is fitted to, over any number of steps.
+        // What is found against a part is against what it is fitted to, and against what an item was formerly or shares a serial number
+        // with: over any number of steps and records.
+        var rows = others.SelectMany(t => records.Of(t.Visit.Visit).Items).Concat(visit.Record.Items).ToList();
         for (var count = 0; count < named.Count; )
         {
             count = named.Count;
-            named.UnionWith(visit.Record.Items.Where(i => KeysOf(i).Any(named.Contains)).SelectMany(i => Keys(i.FittedTo)).ToList());
+            named.UnionWith(rows.Where(i => KeysOf(i).Any(named.Contains)).SelectMany(i => KeysOf(i).Concat(Keys(i.FittedTo))).ToList());
         }
         var asked = visit
             .Items.Where(i => i is { Outcome: Outcome.Fit or Outcome.FitUntil, Item.Id: not null } && KeysOf(i.Item).Any(named.Contains))
@@ -49,7 +50,7 @@ internal static class LaterFindings
         return new DocumentStanding(register, visit.AsOf).Against(number, [.. asked]).Select(a => a.Item);
     }
 
-    /// <summary>Keys of the items that a visit found something against, and of what they are fitted to.</summary>
+    /// <summary>Keys of the items that a visit found something against.</summary>
     private static IEnumerable<string> Against(TouchingVisit visit, ExaminationRecord record)
     {
         var ids = visit
@@ -58,7 +59,7 @@ internal static class LaterFindings
             .Concat(record.Disposals.Select(d => d.Item))
             .Concat(record.Items.Where(i => i.Status is ItemStatus.Lost or ItemStatus.Destroyed).Select(i => i.Id))
             .ToHashSet(StringComparer.Ordinal);
-        return ids.SelectMany(Keys).Concat(record.Items.Where(i => ids.Contains(i.Id)).SelectMany(i => KeysOf(i).Concat(Keys(i.FittedTo))));
+        return ids.SelectMany(Keys);
     }
 
     private static IEnumerable<string> KeysOf(Item item) => Keys(item.Id).Concat(SerialKeys.Of(item.Serial)).Concat(Keys(item.Formerly));

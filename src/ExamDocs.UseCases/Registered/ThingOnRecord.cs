@@ -72,14 +72,14 @@ internal sealed class ThingOnRecord
     public static bool IsOneMaker(string? one, string? other) => Folded.Same(one, other) || FirmName.Same(one, other);
 
     /// <summary>
-    /// True where a later version of the visit, of a day near it, has a row under this id: what told it from others counts only if that one
-    /// says it too.
+    /// True where a later version of the visit, of a day near it, has a row for it, under this id or a new one: what told it from others
+    /// counts only if that one says it too.
     /// </summary>
-    public static bool IsCorrected(ItemEntry entry, IEnumerable<ItemEntry> underId) =>
-        underId.Any(later =>
+    public static bool IsCorrected(ItemEntry entry, IEnumerable<ItemEntry> called) =>
+        called.Any(later =>
             later.HasRow
             && later.Visit.Visit > entry.Visit.Visit
-            && Folded.Same(later.Item.Id, entry.Item.Id)
+            && (Folded.Same(later.Item.Id, entry.Item.Id) || Folded.Same(later.Item.Formerly, entry.Item.Id))
             && KnownVisit.AreVersions(later.Record, entry.Record)
         );
 
@@ -91,6 +91,8 @@ internal sealed class ThingOnRecord
         later.Visit.Visit > entry.Visit.Visit
         && later.Outcome.ExaminedOn is not null
         && KnownVisit.IsOneVisit(later.Record, entry.Record)
+        // What was recorded without an examination on a day after this one, such as a loss, is news.
+        && !(entry.Outcome.ExaminedOn is null && entry.Day > later.Day)
         && (entry.Day <= later.Day.PlusMonths(1) || entry.Badness <= later.Badness);
 
     /// <summary>Of several decisions of one day the worst counts, unless it is a withdrawal that has ended.</summary>

@@ -19,14 +19,15 @@ internal static class Aside
             .Told(thing, own)
             .Any(row =>
                 row.Quarantines().Any(day => IsLater(row, day))
-                || (
-                    !things.IsTakenBack(row)
-                    && (IsLost(row) && IsLater(row, row.Day) || IsHeldUnseen(row) && IsLater(row, row.Day) || IsAway(row))
-                )
+                || (!things.IsTakenBack(row, row.Day) && (IsLost(row) || IsHeldUnseen(row)) && IsLater(row, row.Day))
+                || IsAway(row)
             );
 
         bool IsAway(Row row) =>
-            Disposals(row).Any(d => d.Text("action") is not ("destroyed" or Quarantined) && IsLater(row, d.Day("on") ?? row.Day));
+            Disposals(row)
+                .Where(d => d.Text("action") is not ("destroyed" or Quarantined))
+                .Select(d => d.Day("on") ?? row.Day)
+                .Any(day => IsLater(row, day) && !things.IsTakenBack(row, day));
 
         bool IsLater(Row row, DateOnly day) => latest.All(e => (day, row.Sheet.Number).CompareTo((e.Day, e.Sheet.Number)) > 0);
     }
@@ -39,7 +40,7 @@ internal static class Aside
     {
         var told = inherited.SelectMany(thing => things.Told(thing, own)).ToList();
         return told.Exists(lost =>
-            IsLost(lost) && !things.IsTakenBack(lost) && told.TrueForAll(row => !row.Examined || row.Day <= lost.Day)
+            IsLost(lost) && !things.IsTakenBack(lost, lost.Day) && told.TrueForAll(row => !row.Examined || row.Day <= lost.Day)
         );
     }
 

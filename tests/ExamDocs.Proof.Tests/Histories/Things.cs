@@ -23,9 +23,7 @@ internal sealed class Things
         var later = _rows.ToLookup(row => row.Sheet);
         _takenBack =
         [
-            .. _rows.Where(row =>
-                later.Any(sheet => sheet.Key.IsLaterVersionOf(row.Sheet) && sheet.Any(other => Likeness.Like(other.Id, row.Id)))
-            ),
+            .. _rows.Where(row => later.Any(sheet => sheet.Key.IsLaterVersionOf(row.Sheet) && sheet.Any(other => IsNow(other, row)))),
         ];
         Join();
         With = _rows.ToLookup(row => _thing[row]);
@@ -43,6 +41,12 @@ internal sealed class Things
     /// things apart, is said no more.
     /// </summary>
     public bool IsTakenBack(Row row) => _takenBack.Contains(row);
+
+    /// <summary>The same, by a version that looked at it on this day or later.</summary>
+    public bool IsTakenBack(Row row, DateOnly since) =>
+        IsTakenBack(row) && _rows.Exists(other => other.Day >= since && other.Sheet.IsLaterVersionOf(row.Sheet) && IsNow(other, row));
+
+    private static bool IsNow(Row other, Row row) => Likeness.Like(other.Id, row.Id) || Likeness.Like(other.Formerly, row.Id);
 
     /// <summary>One of the items that a record names is a row of it that is taken back.</summary>
     public bool IsTakenBack(Sheet sheet, params string?[] ids) => ids.Any(id => sheet.Find(id) is { } row && IsTakenBack(row));

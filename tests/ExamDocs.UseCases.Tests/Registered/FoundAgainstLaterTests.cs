@@ -56,6 +56,25 @@ public sealed class FoundAgainstLaterTests : IDisposable
             "C-1",
             [Visit("V-2", "2026-11-10").Connector("C-99", null, i => i.Formerly("C-1").NotLookedAt("lost"))]
         ),
+        ["lost on a later day under the same reference"] = (
+            Connector,
+            "C-1",
+            [Visit("V-1", "2026-11-20").Connector("C-1", "B7", i => i.NotLookedAt("lost"))]
+        ),
+        ["sent for repair on a later day under the same reference"] = (
+            Connector,
+            "C-1",
+            [Visit("V-1", "2026-11-20").Connector("C-1", "B7", i => i.NotLookedAt()).Disposed("C-1", "sent for repair")]
+        ),
+        ["lost under a new id that only a third record knows of"] = (
+            Connector,
+            "C-1",
+            [
+                Visit("V-0", "2026-06-04").Connector("C-1", "B7"),
+                Visit("V-2", "2026-11-10").Connector("C-98", null, i => i.Formerly("C-1").Mark("K7")),
+                Visit("V-3", "2026-11-20").Connector("C-98", null, i => i.NotLookedAt("lost")),
+            ]
+        ),
         ["its bridge lost"] = (Harness, "H-1", [Visit("V-2", "2026-11-10").Bridge("RB-1", "Q100", i => i.NotLookedAt("lost"))]),
         ["withdrawn under the user's own tag"] = (
             Visit("V-1", Day).HiredFrom("Fold Hire").Connector("C-1", "B7"),

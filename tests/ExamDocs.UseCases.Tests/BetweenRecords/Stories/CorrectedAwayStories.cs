@@ -12,7 +12,7 @@ internal static class CorrectedAwayStories
     private const string Summer = "2026-07-01";
     private const string Autumn = "2026-11-02";
 
-    public static IEnumerable<Story> All => [.. Quarantines(), .. Releases(), .. Others()];
+    public static IEnumerable<Story> All => [.. Quarantines(), .. Releases(), .. Others(), .. Renamed()];
 
     private static IEnumerable<Story> Quarantines() =>
         [
@@ -214,6 +214,58 @@ internal static class CorrectedAwayStories
                     [Visit("V-2", Autumn, owner).Connector(id, "B7", i => i.Maker("Fennick"))],
                 ],
                 Must = [$"{id} undetermined U3"],
+            },
+        ];
+
+    /// <summary>The corrected record has the item under a new id, which says that it is the same.</summary>
+    private static IEnumerable<Story> Renamed() =>
+        [
+            new Story("A release corrected away with the id", "It was of another item.")
+            {
+                Runs =
+                [
+                    [Connector("V-1", Spring, i => i.Doubt())],
+                    [Connector("V-2", Autumn).Released("C-1", Spring)],
+                    [Visit("V-2", Autumn).Connector("C-1A", "B7", i => i.Formerly("C-1"))],
+                ],
+                Must = ["C-1A withdraw W10"],
+            },
+            new Story("A release of a quarantine corrected away with the id", "It was of another item.")
+            {
+                Runs =
+                [
+                    [Aside("V-1")],
+                    [Connector("V-2", Autumn).Released("C-1", Summer)],
+                    [Visit("V-2", Autumn).Connector("C-1A", "B7", i => i.Formerly("C-1"))],
+                ],
+                Must = ["C-1A undetermined U3"],
+            },
+            new Story("An answer corrected away with the id", "Nobody says any more that they are two.")
+            {
+                Runs =
+                [
+                    [Connector("V-1", Spring, i => i.Cut())],
+                    [Visit("V-2", Autumn).Connector("C-9", "B7", i => i.Not("C-1", "both were on the table")).Connector("C-1", "B7")],
+                    [Visit("V-2", Autumn).Connector("C-8", "B7", i => i.Formerly("C-9"))],
+                ],
+                Must = ["C-8 undetermined U3"],
+            },
+            new Story("A renewal corrected away with the id of the bridge", "The withdrawn bridge is on the harness still.")
+            {
+                Runs =
+                [
+                    [Visit("V-0", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1"))],
+                    [
+                        Visit("V-1", Summer)
+                            .Harness("H-1", "A1")
+                            .Bridge("RB-1", "Q100", i => i.Doubt())
+                            .Bridge("RB-3", "Q300", i => i.On("H-1"))
+                            .Renewed("H-1", "RB-1", "RB-3"),
+                    ],
+                    [Visit("V-1", Summer).Bridge("RB-1A", "Q100", i => i.Formerly("RB-1").On("H-1").Doubt())],
+                    [Visit("V-9", Autumn).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 withdraw W9"],
             },
         ];
 
