@@ -6,7 +6,7 @@ using ExamDocs.Templates;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>
-/// Items of a visit that a later visit withdrew, lost or held: that they may be used is not printed again, though this visit
+/// Items of a visit that another visit withdrew, lost or held: that they may be used is not printed again, though this visit
 /// found it so.
 /// </summary>
 internal sealed class EndedLines
@@ -26,7 +26,7 @@ internal sealed class EndedLines
     }
 
     public IEnumerable<Refusal> Refused =>
-        _items.Select(i => new Refusal(i.Item.Id ?? "", [], $"report, certificate and next-examination label, which a later visit ended"));
+        _items.Select(i => new Refusal(i.Item.Id ?? "", [], $"report, certificate and next-examination label, which another visit ended"));
 
     /// <summary>The job without these items; null where nothing is left of it.</summary>
     public DocumentJob? Without(DocumentJob job)

@@ -74,9 +74,12 @@ public sealed class VisitFormTests
     {
         using var workbook = Opened(With(1));
         var sheet = workbook.Worksheet(Visit);
-        sheet.Cell(sheet.LastRowUsed()!.RowNumber() + 2, 1).Value = "COR-11: eye pulled, do not use";
-        var found = Assert.Single(Read(workbook).Findings, f => f.Code is "INT021");
+        var cell = sheet.Cell(sheet.LastRowUsed()!.RowNumber() + 2, 1);
+        cell.Value = "COR-11: eye pulled, do not use";
+        var read = Read(workbook);
+        var found = Assert.Single(read.Findings, f => f.Code is "INT021");
         Assert.Contains("'COR-11: eye pulled, do not use' is not a particular", found.Message.Text, StringComparison.Ordinal);
+        Assert.EndsWith(FormattableString.Invariant($"!{cell.Address}"), $"{read.Sources.Locate(found.Path)}", StringComparison.Ordinal);
     }
 
     [Fact]

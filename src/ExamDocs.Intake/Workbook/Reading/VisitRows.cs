@@ -72,7 +72,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             notes.Report(
                 SheetFindings.UnknownColumn,
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
-                address,
+                value is null ? Address(sheet, row, ParticularColumn) : address,
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is not a particular of a visit",
                 hint: Near(heading) is { } near ? (Message)$"Did you mean '{near}'?" : null
             );
