@@ -15,7 +15,7 @@ namespace ExamDocs.Core.Identity;
 /// </remarks>
 public static class Folded
 {
-    /// <summary>The most small l of which each is read both ways: eight readings.</summary>
+    /// <summary>In a text with no more small l than this, every l is read both as 1 and as L; that gives eight readings at most.</summary>
     private const int MostReadApart = 3;
 
     private static readonly FoldedLately<IReadOnlyList<string>> Lately = new(KeysOf);

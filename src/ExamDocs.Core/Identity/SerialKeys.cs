@@ -25,10 +25,11 @@ public static partial class SerialKeys
 
     private static IReadOnlyList<string> KeysOf(string typed)
     {
-        var label = Label().Match(typed.Trim());
+        var number = typed.Trim();
+        var label = Label().Match(number);
         // "No. 12" and "Nr. 12" may be two makers' ways to begin a number.
         return label.Success && label.Value[0] is 'S' or 's'
-            ? [.. Folded.Keys(typed).Concat(Folded.Keys(typed.Trim()[label.Length..])).Distinct(StringComparer.Ordinal)]
+            ? [.. Folded.Keys(typed).Concat(Folded.Keys(number[label.Length..])).Distinct(StringComparer.Ordinal)]
             : Folded.Keys(typed);
     }
 

@@ -14,7 +14,7 @@ internal sealed class KnownAside(KnownItems items, KnownWithdrawals withdrawals,
     public bool Since(IReadOnlyList<KnownEntry> entries, (KnownEntry? Entry, KnownOutcome? Outcome) latest)
     {
         return entries.Any(e =>
-            (!items.IsReplaced(e, e.Day) && ((IsLost(e) || e.Outcomes.Any(IsHeldUnseen)) && IsLater(e, e.Day)))
+            (!items.IsReplaced(e, e.Day) && (IsLost(e) || e.Outcomes.Any(IsHeldUnseen)) && IsLater(e, e.Day))
             || DisposalsOf(e)
                 .Any(d =>
                     d.Action is not DisposalAction.Destroyed

@@ -14,12 +14,9 @@ internal sealed class KnownReleases(KnownItems items)
         [
             .. (
                 from entry in entries
-                let record = entry.Visit.Record
-                from release in record.Releases
+                from release in entry.Visit.Record.Releases
                 where IsSound(release, entry) && !IsOfItsOwn(release, entry, entries)
-                let person = record.People.FirstOrDefault(p =>
-                    p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal)
-                )
+                let person = GiverOf(release, entry)
                 where person is not null
                 from named in Named(release, entry)
                 where entries.Where(e => IsNamedBy(named, e)).All(e => items.CountsFor(entry, e))
@@ -28,6 +25,9 @@ internal sealed class KnownReleases(KnownItems items)
                 .OrderBy(r => r.Release.On)
                 .ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
         ];
+
+    private static Person? GiverOf(Release release, KnownEntry entry) =>
+        entry.Visit.Record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal));
 
     /// <summary>True where a release is of an entry's own row, not dated after it, and no later version of its visit replaced it.</summary>
     private bool IsSound(Release release, KnownEntry entry) =>
@@ -46,7 +46,7 @@ internal sealed class KnownReleases(KnownItems items)
                 IsSound(release, entry)
                 && release.On >= day
                 && WithdrawalEnd.IsSentence(release.Grounds)
-                && entry.Visit.Record.People.Any(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
+                && GiverOf(release, entry) is not null
                 && (
                     release.Document is null && (release.WithdrawnOn is null || release.WithdrawnOn == day)
                     || entries.Any(e => IsNamedBy(release, e))

@@ -38,7 +38,7 @@ internal sealed class KnownThings
         _byId = Index(_known, e => Folded.Keys(e.Item.Id));
         _byFormerId = Index(_known, e => Folded.Keys(e.Item.Formerly));
         _bySerial = Index(_known, e => SerialKeys.Of(e.Item.Serial));
-        _batches = [.. _bySerial.Where(s => IsBatch(s, e => true) && IsBatch(s, e => !IsCorrected(e))).Select(s => s.Key)];
+        _batches = [.. _bySerial.Where(s => IsBatch(s) && IsBatch(s.Where(e => !IsCorrected(e)))).Select(s => s.Key)];
     }
 
     /// <summary>The things that these entries are about, the one recorded last first.</summary>
@@ -160,9 +160,9 @@ internal sealed class KnownThings
         ThingOnRecord.IsCorrected(entry, Folded.Keys(entry.Item.Id).SelectMany(key => _byId[key].Concat(_byFormerId[key])));
 
     /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
-    private static bool IsBatch(IEnumerable<ItemEntry> serial, Func<ItemEntry, bool> counts) =>
+    private static bool IsBatch(IEnumerable<ItemEntry> serial) =>
         serial
-            .Where(e => counts(e) && RecallVisit.Read(e.Visit.Reference) is null)
+            .Where(e => RecallVisit.Read(e.Visit.Reference) is null)
             .GroupBy(e => e.Visit.Visit)
             .Any(visit =>
                 visit.Any(a => visit.Any(b => Folded.Differ(a.Item.Id, b.Item.Id) && ThingOnRecord.IsOneMaker(a.Item.Maker, b.Item.Maker)))

@@ -51,16 +51,13 @@ internal static class LaterFindings
     }
 
     /// <summary>Keys of the items that a visit found something against.</summary>
-    private static IEnumerable<string> Against(TouchingVisit visit, ExaminationRecord record)
-    {
-        var ids = visit
+    private static IEnumerable<string> Against(TouchingVisit visit, ExaminationRecord record) =>
+        visit
             .Outcomes.Where(o => OutcomeWords.Find(o.Outcome) is not (Outcome.Fit or Outcome.FitUntil) && o.Codes is not ["U0"])
             .Select(o => o.Item)
             .Concat(record.Disposals.Select(d => d.Item))
             .Concat(record.Items.Where(i => i.Status is ItemStatus.Lost or ItemStatus.Destroyed).Select(i => i.Id))
-            .ToHashSet(StringComparer.Ordinal);
-        return ids.SelectMany(Keys);
-    }
+            .SelectMany(Keys);
 
     private static IEnumerable<string> KeysOf(Item item) => Keys(item.Id).Concat(SerialKeys.Of(item.Serial)).Concat(Keys(item.Formerly));
 

@@ -190,14 +190,7 @@ internal static class CorrectedAwayStories
             {
                 Runs =
                 [
-                    [Visit("V-0", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1"))],
-                    [
-                        Visit("V-1", Summer)
-                            .Harness("H-1", "A1")
-                            .Bridge("RB-1", "Q100", i => i.Doubt())
-                            .Bridge("RB-3", "Q300", i => i.On("H-1"))
-                            .Renewed("H-1", "RB-1", "RB-3"),
-                    ],
+                    .. BridgeRenewed(),
                     [Visit("V-1", Summer).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1").Doubt())],
                     [Visit("V-9", Autumn).Harness("H-1", "A1")],
                 ],
@@ -254,19 +247,25 @@ internal static class CorrectedAwayStories
             {
                 Runs =
                 [
-                    [Visit("V-0", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1"))],
-                    [
-                        Visit("V-1", Summer)
-                            .Harness("H-1", "A1")
-                            .Bridge("RB-1", "Q100", i => i.Doubt())
-                            .Bridge("RB-3", "Q300", i => i.On("H-1"))
-                            .Renewed("H-1", "RB-1", "RB-3"),
-                    ],
+                    .. BridgeRenewed(),
                     [Visit("V-1", Summer).Bridge("RB-1A", "Q100", i => i.Formerly("RB-1").On("H-1").Doubt())],
                     [Visit("V-9", Autumn).Harness("H-1", "A1")],
                 ],
                 Must = ["H-1 withdraw W9"],
             },
+        ];
+
+    /// <summary>A harness with a bridge, which was in doubt and renewed.</summary>
+    private static IEnumerable<StoryVisit[]> BridgeRenewed() =>
+        [
+            [Visit("V-0", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1"))],
+            [
+                Visit("V-1", Summer)
+                    .Harness("H-1", "A1")
+                    .Bridge("RB-1", "Q100", i => i.Doubt())
+                    .Bridge("RB-3", "Q300", i => i.On("H-1"))
+                    .Renewed("H-1", "RB-1", "RB-3"),
+            ],
         ];
 
     private static StoryVisit Connector(string reference, string day, Func<StoryItem, StoryItem>? more = null) =>
